@@ -1,0 +1,7 @@
+# What growers run. Unity builds keep a build from nothing short on two cores.
+set(CMAKE_BUILD_TYPE Release CACHE STRING "")
+set(CMAKE_CXX_FLAGS_RELEASE "-O2" CACHE STRING "")
+set(CMAKE_UNITY_BUILD ON CACHE BOOL "")
+set(CMAKE_UNITY_BUILD_BATCH_SIZE 8 CACHE STRING "")
+set(STRIKEBOOK_CCACHE ON CACHE BOOL "")
+set(STRIKEBOOK_TESTS OFF CACHE BOOL "")

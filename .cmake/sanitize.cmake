@@ -1,0 +1,4 @@
+# ci, under AddressSanitizer and UndefinedBehaviorSanitizer; the first fault ends the run.
+include(${CMAKE_CURRENT_LIST_DIR}/ci.cmake)
+set(CMAKE_CXX_FLAGS "-fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer" CACHE STRING "")
+set(CMAKE_EXE_LINKER_FLAGS "-fsanitize=address,undefined" CACHE STRING "")

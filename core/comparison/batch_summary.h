@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+// What the records say of one batch, beside the grower's own past with the same plant and method.
+#pragma once
+
+#include <span>
+
+#include "core/comparison/comparison.h"
+#include "core/records.h"
+
+namespace core {
+
+struct OwnPast {
+    int batches{};
+    int rooted{};
+    int assessed{};
+    std::optional<double> rate;
+    std::optional<Limits> asCounted;
+    std::optional<Limits> withSpread;
+    std::vector<DayShare> rootedByDay;
+};
+
+struct BatchSummary {
+    Tally tally;                 // today
+    double rate{};               // rooted / stuck so far
+    Limits asCounted;            // Wilson on rooted / stuck
+    std::vector<DayShare> rootedByDay;
+    std::vector<DayShare> lostByDay;
+    DaysToRoot ofStuck;
+    DaysToRoot ofRooted;
+    std::vector<LossByCause> losses;
+    OwnPast past;                // other batches of the same plant and method, stuck no later than this one
+    std::vector<std::string> cautions;
+    std::string inWords;
+};
+
+[[nodiscard]] BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves, std::span<const BatchRecord> all, Date today);
+
+}  // namespace core

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+// Head to head: two or more arms of one factor, compared at a horizon day. The value that the window, the command line and the prints
+// all show; computed once, here.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <stop_token>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/records.h"
+#include "core/result.h"
+
+namespace core {
+
+enum class Factor { Method, Treatment, Medium, CuttingKind };
+[[nodiscard]] std::string_view wordFor(Factor factor);  // "method", "treatment", "medium", "cutting"
+
+struct ComparisonQuestion {
+    Factor factor{Factor::Method};
+    PlantId plant{};                 // unset: all plants
+    std::optional<int> horizonDay;   // unset: see horizonFor()
+    std::optional<double> level;     // unset: the logbook's
+    std::optional<TrialId> trial;    // only this trial's batches
+    int bootstrapReplicates{1000};   // for the interval of the median day
+    int permutations{2000};          // for the test of two curves
+    std::uint32_t seed{20260101};    // of both, so that the same records give the same figures
+};
+
+struct Limits {
+    double low{};
+    double high{};
+};
+
+/// Between two checks: after the one, by the other.
+struct DayRange {
+    double after{};
+    double by{};
+};
+
+struct DayShare {
+    double day{};
+    double share{};  // has happened by then, of those stuck
+    std::optional<Limits> band;  // whole-batch bootstrap; absent with a single batch
+};
+
+struct DaysToRoot {
+    std::optional<DayRange> p25, p50, p75, p90;  // absent: not reached
+    std::optional<Limits> p50Interval;           // absent: fewer than two batches, or not reached in enough replicates
+};
+
+struct LossByCause {
+    std::string cause;  // "cause not known" where none was given
+    int count{};
+};
+
+struct Arm {
+    std::string name;  // of the method, treatment, ...; "not recorded" where there was none
+    int batches{};
+    int stations{};
+    int stuck{};
+    int rooted{};     // these four at the horizon, and they add up to stuck
+    int lost{};
+    int withdrawn{};
+    int undecided{};
+    int assessed{};  // fate at the horizon known
+    std::optional<double> rate;          // rooted / assessed; absent when nothing is assessed
+    std::optional<Limits> asCounted;     // Wilson
+    std::optional<Limits> withSpread;    // tray_interval over batches; absent with one batch or no spread to be seen
+    std::vector<DayShare> rootedByDay;   // on each day on which somebody looked
+    std::vector<DayShare> lostByDay;
+    std::vector<int> stillWatched;       // for each of rootedByDay: cuttings not yet decided or withdrawn after that day's look
+    DaysToRoot ofStuck;
+    DaysToRoot ofRooted;
+    std::vector<LossByCause> losses;     // most first
+};
+
+struct PairDifference {
+    double value{};
+    Limits newcombe;
+    Limits miettinenNurminen;
+    std::optional<Limits> withSpread;  // t interval on batch rates; two batches or more per arm
+};
+
+struct BySpecies {
+    std::string species;
+    int firstRooted{}, firstAssessed{}, secondRooted{}, secondAssessed{};
+    std::optional<double> difference;
+    Limits limits;  // Miettinen-Nurminen
+};
+
+struct Pooled {
+    int strata{};  // plant by trial block
+    std::optional<double> oddsRatio;
+    Limits oddsRatioLimits;  // high may be infinite
+    std::optional<double> riskDifference;
+    Limits riskDifferenceLimits;
+    double cmhP{1.0};
+    std::optional<double> agreementP;  // Breslow-Day with Tarone's correction; absent with one informative stratum
+};
+
+enum class Verdict { CannotTellMethodFromStation, TooFewBatches, NoClearDifference, FirstBetter, SecondBetter };
+
+struct Pair {
+    int first{};  // index into arms
+    int second{};
+    std::optional<PairDifference> difference;  // absent when an arm has nothing assessed
+    std::optional<double> riskRatio;           // may be infinite
+    Limits koopman;
+    std::optional<double> oddsRatio;  // conditional; may be infinite
+    Limits oddsRatioExact;
+    double fisher{1}, fisherMid{1}, boschloo{1}, barnard{1};
+    bool exactTestsLeftOut{};  // Boschloo and Barnard, where an arm is too large to enumerate in good time
+    double probabilityFirstBetter{0.5};
+    std::optional<double> curvesP;             // permutation test of the two curves within plant
+    std::optional<double> batchRatesP;         // t test on batch rates, from three batches per arm
+    std::optional<double> batchPermutationP;   // from four
+    std::vector<BySpecies> bySpecies;
+    Pooled pooled;
+    Verdict verdict{Verdict::NoClearDifference};
+    std::string inWords;
+};
+
+struct Spread {
+    std::optional<double> intraclassCorrelation;
+    std::optional<double> designEffect;
+    int batches{};
+};
+
+struct Comparison {
+    Factor factor{};
+    int horizonDay{};
+    std::string horizonReason;  // "set for this comparison", "the trial's", ...
+    double level{};
+    std::vector<Arm> arms;  // most stuck first, then by name
+    std::vector<Pair> pairs;
+    Spread spread;
+    std::vector<std::string> cautions;
+    std::string inWords;
+};
+
+/// The horizon that is set before looking: the question's own, the trial's, the largest of the plants' usual upper limits, or the logbook's.
+struct Horizon {
+    int day{};
+    std::string reason;
+};
+[[nodiscard]] Horizon horizonFor(const ComparisonQuestion& question, const Shelves& shelves, std::span<const BatchRecord> batches);
+
+/// Refuses a horizon below 1 day or a level outside (0, 1). Fewer than two arms is an answer, not a refusal. A stop request ends it early with
+/// what is computed so far; the caller throws that away.
+[[nodiscard]] Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& shelves, std::span<const BatchRecord> batches,
+                                         std::stop_token stop = {});
+
+}  // namespace core

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+// Puts rows into the logbook from within Logbook::act(), which alone can make one: a write that leaves no history doesn't compile.
+// No rules in here: the verbs in actions/ ask core's rules first.
+#pragma once
+
+#include "core/records.h"
+#include "db/logbook.h"
+
+namespace db {
+
+class Writer {
+  public:
+    // add: gives the row a new random id when the value's is unset, returns the id. change: the row with that id, which must exist.
+    core::PlantId add(core::Plant plant);
+    core::StockPlantId add(core::StockPlant stockPlant);
+    core::MethodId add(core::Method method);
+    core::StationId add(core::Station station);
+    core::MediumId add(core::Medium medium);
+    core::TreatmentId add(core::Treatment treatment);
+    core::CuttingKindId add(core::CuttingKind kind);
+    core::LossCauseId add(core::LossCause cause);
+    core::TrialId add(core::Trial trial);
+    core::SessionId add(core::Session session);
+    core::BatchId add(core::Batch batch);
+    core::CheckId add(core::Check check);
+
+    void change(const core::LogbookFacts& facts);
+    void change(const core::Plant& plant);
+    void change(const core::StockPlant& stockPlant);
+    void change(const core::Method& method);
+    void change(const core::Station& station);
+    void change(const core::Medium& medium);
+    void change(const core::Treatment& treatment);
+    void change(const core::CuttingKind& kind);
+    void change(const core::LossCause& cause);
+    void change(const core::Trial& trial);
+    void change(const core::Session& session);
+    void change(const core::Batch& batch);
+    void change(const core::Check& check);
+
+    // Children first, explicitly: there are no cascades.
+    void remove(core::PlantId id);
+    void remove(core::StockPlantId id);
+    void remove(core::MethodId id);
+    void remove(core::StationId id);
+    void remove(core::MediumId id);
+    void remove(core::TreatmentId id);
+    void remove(core::CuttingKindId id);
+    void remove(core::LossCauseId id);
+    void remove(core::TrialId id);
+    void remove(core::SessionId id);
+    void remove(core::BatchId id);  // with its checks
+    void remove(core::CheckId id);
+
+  private:
+    friend class Logbook;
+    explicit Writer(Logbook::Inside& inside) : inside_(inside) {}
+    Logbook::Inside& inside_;
+};
+
+}  // namespace db
