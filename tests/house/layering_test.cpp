@@ -2,6 +2,7 @@
 // Includes are written from the root, so any file could see any other; this test is what keeps the layers apart.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <map>
 #include <regex>
 #include <set>

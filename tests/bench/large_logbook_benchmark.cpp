@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+// A logbook far larger than a grower will ever fill: 20,000 batches, about 1,000,000 cuttings.
+#include <benchmark/benchmark.h>
+
+#include <cstdlib>
+#include <filesystem>
+
+#include "core/comparison/comparison.h"
+#include "core/demo/demo_season.h"
+#include "db/actions/records_actions.h"
+#include "db/logbook.h"
+
+namespace {
+
+constexpr int batches = 20'000;
+constexpr core::Date today{std::chrono::year{2026}, std::chrono::month{9}, std::chrono::day{1}};
+
+db::OpenOptions benchOptions() {
+    return {.clock = [] { return std::chrono::sys_seconds{std::chrono::sys_days{today}}; }, .author = "bench"};
+}
+
+/// Made once a run, in the folder for temporary files.
+const std::filesystem::path& largeLogbook() {
+    static const std::filesystem::path file = [] {
+        auto path = std::filesystem::temp_directory_path() / "strikebook_bench_20000.strikebook";
+        std::filesystem::remove(path);
+        core::Records records = core::demoSeason({.batches = batches, .seed = 1, .today = today});
+        auto logbook = db::Logbook::create(path, records.shelves.facts, benchOptions());
+        if (!db::addRecords(logbook, std::move(records), "benchmark records", true)) std::abort();
+        return path;
+    }();
+    return file;
+}
+
+void openAndListLargeLogbook(benchmark::State& state) {
+    const auto& file = largeLogbook();
+    long long cuttings = 0;
+    for (auto _ : state) {
+        const auto logbook = db::Logbook::open(file, benchOptions());
+        const auto lines = logbook.batchLines();
+        cuttings = 0;
+        for (const auto& line : lines) cuttings += line.tally.stuck;
+        benchmark::DoNotOptimize(lines.data());
+    }
+    state.counters["cuttings"] = static_cast<double>(cuttings);
+}
+BENCHMARK(openAndListLargeLogbook)->Unit(benchmark::kMillisecond);
+
+void readAllOfLargeLogbook(benchmark::State& state) {
+    const auto logbook = db::Logbook::open(largeLogbook(), benchOptions());
+    for (auto _ : state) benchmark::DoNotOptimize(logbook.batchRecords());
+}
+BENCHMARK(readAllOfLargeLogbook)->Unit(benchmark::kMillisecond);
+
+void compareMethodsOverLargeLogbook(benchmark::State& state) {
+    const auto logbook = db::Logbook::open(largeLogbook(), benchOptions());
+    const auto shelves = logbook.shelves();
+    const auto records = logbook.batchRecords();
+    for (auto _ : state) benchmark::DoNotOptimize(core::compare({}, shelves, records));
+}
+BENCHMARK(compareMethodsOverLargeLogbook)->Unit(benchmark::kMillisecond);
+
+}  // namespace
