@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+// Which pages and tasks there are, in order: the one list from which the main window makes its page list, its menus and
+// its shortcuts. registry.cpp is the one file that knows them all.
+#pragma once
+
+#include <QString>
+#include <functional>
+#include <vector>
+
+#include "app/desktop/page.h"
+
+class QDialog;
+
+namespace desktop {
+
+struct PageEntry {
+    QString name;   // "bench": settings and pictures are kept under it
+    QString title;  // as shown
+    QString icon;   // resource name without path and ending: "bench" is :/icons/bench.svg
+    std::function<Page*(const PageContext&, QWidget* parent)> make;
+    bool showsBatches{};
+};
+
+/// A dialog for one piece of work, opened without blocking from a menu, a shortcut or a page. It deletes itself when it
+/// closes.
+struct TaskEntry {
+    QString name;
+    QString title;  // with mnemonic: "New &session"
+    QString icon;
+    QString shortcut;  // portable text: "Ctrl+N"
+    std::function<QDialog*(const PageContext&, QWidget* parent)> make;
+};
+
+namespace task {
+inline const QString round = QStringLiteral("round");
+inline const QString session = QStringLiteral("session");
+}  // namespace task
+
+[[nodiscard]] std::vector<PageEntry> pageEntries();
+[[nodiscard]] std::vector<TaskEntry> taskEntries();
+
+}  // namespace desktop
