@@ -25,6 +25,7 @@ struct BatchSummary {
     Limits asCounted;            // Wilson on rooted / stuck
     std::vector<DayShare> rootedByDay;
     std::vector<DayShare> lostByDay;
+    std::vector<LookCounts> looks;  // one for each of rootedByDay
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
     std::vector<LossByCause> losses;

@@ -47,6 +47,14 @@ struct DayShare {
     std::optional<Limits> band;  // whole-batch bootstrap; absent with a single batch
 };
 
+/// What was counted, nothing estimated: the rows under the rooted-by-day curve.
+struct LookCounts {
+    int day{};
+    int waiting{};  // on the station, neither rooted nor lost after that day's look
+    int rooted{};   // so far
+    int lost{};     // so far
+};
+
 struct DaysToRoot {
     std::optional<DayRange> p25, p50, p75, p90;  // absent: not reached
     std::optional<Limits> p50Interval;           // absent: fewer than two batches, or not reached in enough replicates
@@ -73,6 +81,7 @@ struct Arm {
     std::vector<DayShare> rootedByDay;   // on each day on which somebody looked
     std::vector<DayShare> lostByDay;
     std::vector<int> stillWatched;       // for each of rootedByDay: cuttings not yet decided or withdrawn after that day's look
+    std::vector<LookCounts> looks;       // one for each of rootedByDay, over all batches of the arm
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
     std::vector<LossByCause> losses;     // most first
