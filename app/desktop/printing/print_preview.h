@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+// Shows a print-out as its pages before it goes anywhere: paper A4 or Letter, save as PDF, print. Never blocks.
+#pragma once
+
+#include <QDialog>
+#include <memory>
+
+#include "app/desktop/page.h"
+#include "app/report/sheet.h"
+
+class QComboBox;
+class QPrinter;
+class QPrintPreviewWidget;
+class QPushButton;
+
+namespace desktop {
+
+class PrintPreview : public QDialog {
+    Q_OBJECT
+
+  public:
+    /// `fileName` is proposed when saving: "B260047K" becomes "B260047K.pdf".
+    PrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName, const PageContext& context,
+                 QWidget* parent = nullptr);
+    ~PrintPreview() override;
+
+    [[nodiscard]] report::Paper paper() const;
+
+  signals:
+    void said(const QString& sentence);
+
+  private:
+    void build();
+    QWidget* makeBar();
+    void choosePaper();
+    void savePdf();
+    void print();
+
+    PageContext context_;
+    std::shared_ptr<const report::Sheet> sheet_;
+    QString fileName_;
+    std::unique_ptr<QPrinter> printer_;
+    QPrintPreviewWidget* pages_{};
+    QComboBox* paper_{};
+    QPushButton* save_{};
+};
+
+/// Opens it without blocking; it deletes itself when it closes.
+PrintPreview* showPrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName,
+                               const PageContext& context, QWidget* parent);
+
+}  // namespace desktop
