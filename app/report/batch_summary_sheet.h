@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// The batch summary on one page: what was stuck, where, how, by whom; each check; the strike rate with its interval;
+// the curve; losses by cause; the grower's own past; cautions; how it was worked out; a line to sign.
+#pragma once
+
+#include <QDateTime>
+
+#include "app/report/sheet.h"
+#include "core/comparison/batch_summary.h"
+#include "core/records.h"
+
+namespace report {
+
+[[nodiscard]] Sheet batchSummarySheet(const core::BatchRecord& record, const core::Session& session,
+                                      const core::BatchSummary& summary, const core::Shelves& shelves,
+                                      const QDateTime& printedAt);
+
+}  // namespace report
