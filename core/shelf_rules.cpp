@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+#include "core/shelf_rules.h"
+
+#include <algorithm>
+
+#include "core/units/entered_text.h"
+#include "core/units/figure_text.h"
+#include "core/units/range_text.h"
+
+namespace core {
+
+namespace {
+
+constexpr int longestDays = 3650;
+
+void collect(Refusals& faults, std::optional<Refusal> fault) {
+    if (fault) faults.push_back(std::move(*fault));
+}
+
+std::optional<Refusal> faultInWhole(const std::string& field, int value, int low, int high) {
+    if (value >= low && value <= high) return {};
+    const std::string allowed = rangeText(low, high);
+    return Refusal{field, std::to_string(value), allowed,
+                   field + " is " + std::to_string(value) + "; " + allowed + " is allowed."};
+}
+
+/// Not a number and infinities fall out of every range.
+std::optional<Refusal> faultInFigure(const std::string& field, double value, double low, double high,
+                                     const std::string& allowed) {
+    if (value >= low && value <= high) return {};
+    return Refusal{field, figureText(value), allowed,
+                   field + " is " + figureText(value) + "; " + allowed + " is allowed."};
+}
+
+Refusal takenRefusal(const std::string& field, const std::string& value) {
+    return {field, quotable(value), "a name that is not taken",
+            field + " is " + quotable(value) + ", which is taken; a name that is not taken is allowed."};
+}
+
+Refusal missingRefusal(const std::string& field, std::int64_t id) {
+    const std::string value = id == 0 ? "not given" : "the id " + std::to_string(id);
+    return {field, value, "one that this logbook has",
+            field + (id == 0 ? " is not given" : " has " + value + ", which this logbook does not have") +
+                "; one that this logbook has is allowed."};
+}
+
+/// The rule of all things that have a unique name.
+template <class Thing>
+Refusals faultsInName(const Thing& thing, const std::vector<Thing>& shelf) {
+    Refusals faults;
+    collect(faults, faultInName("Name", thing.name));
+    const auto hasItsName = [&thing](const Thing& other) { return other.id != thing.id && other.name == thing.name; };
+    if (faults.empty() && std::ranges::any_of(shelf, hasItsName)) faults.push_back(takenRefusal("Name", thing.name));
+    return faults;
+}
+
+}  // namespace
+
+Refusals faultsIn(const LogbookFacts& facts) {
+    Refusals faults;
+    collect(faults, faultInName("Name", facts.name));
+    collect(faults, faultInLine("Grower", facts.grower));
+    collect(faults, faultInWhole("Root length in mm", facts.rootLengthMillimetres, 1, 1000));
+    collect(faults, faultInWhole("Days between checks", facts.checkEveryDays, 1, 365));
+    collect(faults, faultInWhole("Days to the first check", facts.firstCheckAfterDays, 1, 365));
+    collect(faults, faultInWhole("Horizon day", facts.horizonDay, 1, longestDays));
+    collect(faults, faultInFigure("Level", facts.level, 0.5, 0.999, "0.5 to 0.999"));
+    if (facts.paper != "A4" && facts.paper != "Letter")
+        faults.push_back({"Paper", quotable(facts.paper), "A4 or Letter",
+                          "Paper is " + quotable(facts.paper) + "; A4 or Letter is allowed."});
+    collect(faults, faultInNote("Citation", facts.citation));
+    return faults;
+}
+
+Refusals faultsIn(const Plant& plant, const Shelves& shelves) {
+    Refusals faults;
+    collect(faults, faultInName("Botanical name", plant.botanicalName));
+    collect(faults, faultInLine("Cultivar", plant.cultivar));
+    collect(faults, faultInLine("Common name", plant.commonName));
+    if (plant.usualRootingDaysHigh)
+        collect(faults, faultInWhole("Usual days to root", *plant.usualRootingDaysHigh, 1, longestDays));
+    collect(faults, faultInNote("Note", plant.note));
+    for (const Plant& other : shelves.plants)
+        if (other.id != plant.id && other.botanicalName == plant.botanicalName && other.cultivar == plant.cultivar)
+            faults.push_back(takenRefusal("Botanical name", fullName(plant)));
+    return faults;
+}
+
+Refusals faultsIn(const StockPlant& stockPlant, const Shelves& shelves) {
+    Refusals faults;
+    collect(faults, faultInName("Label", stockPlant.label));
+    if (find(shelves.plants, stockPlant.plant) == nullptr)
+        faults.push_back(missingRefusal("Plant", stockPlant.plant.value));
+    collect(faults, faultInNote("Note", stockPlant.note));
+    for (const StockPlant& other : shelves.stockPlants)
+        if (other.id != stockPlant.id && other.plant == stockPlant.plant && other.label == stockPlant.label)
+            faults.push_back(takenRefusal("Label", stockPlant.label));
+    return faults;
+}
+
+Refusals faultsIn(const Method& method, const Shelves& shelves) {
+    return faultsInName(method, shelves.methods);
+}
+
+Refusals faultsIn(const Station& station, const Shelves& shelves) {
+    constexpr int mostRows = 26;  // rows have letters
+    Refusals faults = faultsInName(station, shelves.stations);
+    if (find(shelves.methods, station.method) == nullptr)
+        faults.push_back(missingRefusal("Method", station.method.value));
+    collect(faults, faultInWhole("Rows", station.rows, 0, mostRows));
+    collect(faults, faultInWhole("Columns", station.columns, 0, 1000));
+    collect(faults, faultInWhole("Place in the walk", station.walkingOrder, 0, 1'000'000));
+    collect(faults, faultInNote("Note", station.note));
+    return faults;
+}
+
+Refusals faultsIn(const Medium& medium, const Shelves& shelves) {
+    Refusals faults = faultsInName(medium, shelves.media);
+    for (const MediumComponent& component : medium.components) {
+        collect(faults, faultInName("Component", component.name));
+        const std::string field = "Parts of " + quotable(component.name);
+        if (component.parts <= 0)
+            faults.push_back({field, figureText(component.parts), "more than 0 to 1000",
+                              field + " is " + figureText(component.parts) + "; more than 0 to 1000 is allowed."});
+        else
+            collect(faults, faultInFigure(field, component.parts, 0, 1000, "more than 0 to 1000"));
+    }
+    collect(faults, faultInNote("Note", medium.note));
+    return faults;
+}
+
+Refusals faultsIn(const Treatment& treatment, const Shelves& shelves) {
+    constexpr int secondsInAWeek = 604'800;  // long soaks last a day or two
+    Refusals faults = faultsInName(treatment, shelves.treatments);
+    for (const Auxin& auxin : treatment.auxins) {
+        collect(faults, faultInName("Auxin", auxin.name));
+        collect(faults, faultInFigure("Dose of " + quotable(auxin.name), auxin.milligramsPerLitre, 0, 1e6,
+                                      "0 to 1000000 mg/L"));
+    }
+    collect(faults, faultInWhole("Seconds", treatment.seconds, 0, secondsInAWeek));
+    collect(faults, faultInNote("Note", treatment.note));
+    return faults;
+}
+
+Refusals faultsIn(const CuttingKind& kind, const Shelves& shelves) {
+    return faultsInName(kind, shelves.cuttingKinds);
+}
+
+Refusals faultsIn(const LossCause& cause, const Shelves& shelves) {
+    Refusals faults = faultsInName(cause, shelves.lossCauses);
+    if (cause.key == '\0') return faults;
+    const std::string key = quotable(std::string_view(&cause.key, 1));
+    const std::string allowed = "a to z but w, each once, or none";
+    const bool isLetter = cause.key >= 'a' && cause.key <= 'z' && cause.key != 'w';
+    const auto hasItsKey = [&cause](const LossCause& other) { return other.id != cause.id && other.key == cause.key; };
+    const bool isTaken = std::ranges::any_of(shelves.lossCauses, hasItsKey);
+    if (!isLetter || isTaken)
+        faults.push_back({"Key", key, allowed,
+                          "Key is " + key + (isTaken ? ", which is taken" : "") + "; " + allowed + " is allowed."});
+    return faults;
+}
+
+Refusals faultsIn(const Trial& trial, const Shelves& shelves) {
+    Refusals faults = faultsInName(trial, shelves.trials);
+    if (trial.horizonDay) collect(faults, faultInWhole("Horizon day", *trial.horizonDay, 1, longestDays));
+    collect(faults, faultInNote("Note", trial.note));
+    return faults;
+}
+
+}  // namespace core
