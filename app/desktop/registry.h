@@ -14,9 +14,10 @@ class QDialog;
 namespace desktop {
 
 struct PageEntry {
-    QString name;   // "bench": settings and pictures are kept under it
-    QString title;  // as shown
-    QString icon;   // resource name without path and ending: "bench" is :/icons/bench.svg
+    QString name;      // "bench": settings and pictures are kept under it
+    QString title;     // as shown
+    QString icon;      // resource name without path and ending: "bench" is :/icons/bench.svg
+    QString shortcut;  // portable text: "Ctrl+1"
     std::function<Page*(const PageContext&, QWidget* parent)> make;
     bool showsBatches{};
 };

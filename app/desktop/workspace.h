@@ -6,7 +6,7 @@
 //   workspace.today()); }); if (!outcome.isDone) marks.show(outcome.refusals);      // empty when the world failed: the
 //   bar at the foot has said so already
 //
-// Here is one of the program's two catch sites of db::LogbookError: attempt().
+// Here is one of the program's two catch sites of db::LogbookError: guarded().
 #pragma once
 
 #include <QObject>
@@ -68,7 +68,8 @@ class Workspace : public QObject {
     bool redo();
     [[nodiscard]] QString wordsToUndo() const;  // empty: nothing to undo
     [[nodiscard]] QString wordsToRedo() const;
-    /// Call when a window gets the focus: emits logbookReplaced() when another process has changed the file.
+    /// Call when a window gets the focus: emits logbookReplaced() when another process has changed the file,
+    /// or when it is another day than at the last look.
     void lookOutside();
 
   signals:
@@ -78,16 +79,21 @@ class Workspace : public QObject {
     void logbookReplaced();
     /// The world failed; the sentence is ready to show. The main window shows it in the bar at the foot.
     void failed(const QString& sentence);
+    /// After logbookReplaced(), when that came from another process.
+    void changedOutsideSeen();
 
   private:
     bool take(const std::function<db::Logbook()>& opening);
     void report(const db::Changes& changes);
+    /// The catch site: an empty text, or what went wrong.
+    static QString guarded(const std::function<void()>& work);
 
     db::Clock clock_;
     std::string author_;
     std::optional<db::Logbook> logbook_;
     mutable std::optional<core::Shelves> shelves_;
     QString openingFault_;
+    core::Date dayLastSeen_{};
 };
 
 }  // namespace desktop

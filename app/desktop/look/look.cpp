@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/look/look.h"
+
+#include <QApplication>
+#include <QStyleFactory>
+#include <array>
+
+#include "app/desktop/look/drawn_icon.h"
+
+namespace desktop {
+
+namespace {
+
+struct Shades {
+    QColor window, base, alternate, text, button, quiet, highlight, highlightedText, link, tip, disabled;
+    QColor light, mid, dark, shadow;
+};
+
+const Shades& lightShades() {
+    static const Shades shades{.window = 0xF3F4F0,
+                               .base = 0xFFFFFF,
+                               .alternate = 0xF6F8F4,
+                               .text = 0x1B1F1C,
+                               .button = 0xEAECE7,
+                               .quiet = 0x55605A,
+                               .highlight = 0x1F6FA8,
+                               .highlightedText = 0xFFFFFF,
+                               .link = 0x1A6196,
+                               .tip = 0xFDFBEF,
+                               .disabled = 0x767E79,
+                               .light = 0xFFFFFF,
+                               .mid = 0xC3C9C3,
+                               .dark = 0x8F9891,
+                               .shadow = 0x6B736D};
+    return shades;
+}
+
+const Shades& darkShades() {
+    static const Shades shades{.window = 0x202422,
+                               .base = 0x17191B,
+                               .alternate = 0x1D2022,
+                               .text = 0xE8EBE7,
+                               .button = 0x323734,
+                               .quiet = 0xAEB7B1,
+                               .highlight = 0x1F6FA8,
+                               .highlightedText = 0xFFFFFF,
+                               .link = 0x7CC0EA,
+                               .tip = 0x33382F,
+                               .disabled = 0x858D88,
+                               .light = 0x4A504C,
+                               .mid = 0x3A3F3C,
+                               .dark = 0x121412,
+                               .shadow = 0x0A0B0A};
+    return shades;
+}
+
+const Shades& contrastShades() {
+    static const Shades shades{.window = 0x000000,
+                               .base = 0x000000,
+                               .alternate = 0x101010,
+                               .text = 0xFFFFFF,
+                               .button = 0x202020,
+                               .quiet = 0xF0F0F0,
+                               .highlight = 0xFFE000,
+                               .highlightedText = 0x000000,
+                               .link = 0x9CDCFF,
+                               .tip = 0x202020,
+                               .disabled = 0xB0B0B0,
+                               .light = 0xFFFFFF,
+                               .mid = 0xC0C0C0,
+                               .dark = 0x808080,
+                               .shadow = 0xFFFFFF};
+    return shades;
+}
+
+QPalette paletteFrom(const Shades& shades) {
+    QPalette palette;
+    const std::array roles = {std::pair{QPalette::Window, shades.window},
+                              std::pair{QPalette::WindowText, shades.text},
+                              std::pair{QPalette::Base, shades.base},
+                              std::pair{QPalette::AlternateBase, shades.alternate},
+                              std::pair{QPalette::Text, shades.text},
+                              std::pair{QPalette::BrightText, shades.text},
+                              std::pair{QPalette::Button, shades.button},
+                              std::pair{QPalette::ButtonText, shades.text},
+                              std::pair{QPalette::PlaceholderText, shades.quiet},
+                              std::pair{QPalette::Highlight, shades.highlight},
+                              std::pair{QPalette::HighlightedText, shades.highlightedText},
+                              std::pair{QPalette::Link, shades.link},
+                              std::pair{QPalette::LinkVisited, shades.link},
+                              std::pair{QPalette::ToolTipBase, shades.tip},
+                              std::pair{QPalette::ToolTipText, shades.text},
+                              std::pair{QPalette::Light, shades.light},
+                              std::pair{QPalette::Midlight, shades.button},
+                              std::pair{QPalette::Mid, shades.mid},
+                              std::pair{QPalette::Dark, shades.dark},
+                              std::pair{QPalette::Shadow, shades.shadow}};
+    for (const auto& [role, colour] : roles) palette.setColor(QPalette::All, role, colour);
+    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        palette.setColor(QPalette::Disabled, role, shades.disabled);
+    palette.setColor(QPalette::Disabled, QPalette::Highlight, shades.mid);
+    palette.setColor(QPalette::Disabled, QPalette::HighlightedText, shades.text);
+    return palette;
+}
+
+bool isHighContrast(const QPalette& palette) {
+    return palette.color(QPalette::Window) == Qt::black && palette.color(QPalette::WindowText) == Qt::white;
+}
+
+}  // namespace
+
+std::optional<Theme> themeFrom(const QString& word) {
+    for (const Theme theme : {Theme::System, Theme::Light, Theme::Dark, Theme::HighContrast})
+        if (wordFor(theme) == word) return theme;
+    return {};
+}
+
+QString wordFor(Theme theme) {
+    switch (theme) {
+        case Theme::System:
+            return "system";
+        case Theme::Light:
+            return "light";
+        case Theme::Dark:
+            return "dark";
+        case Theme::HighContrast:
+            return "contrast";
+    }
+    return {};
+}
+
+QPalette paletteFor(Theme theme) {
+    switch (theme) {
+        case Theme::Dark:
+            return paletteFrom(darkShades());
+        case Theme::HighContrast:
+            return paletteFrom(contrastShades());
+        case Theme::Light:
+        case Theme::System:
+            break;
+    }
+    return paletteFrom(lightShades());
+}
+
+void applyTheme(QApplication& application, Theme theme) {
+    // Making the style anew at each change would cost a second of flicker on a slow machine.
+    if (application.style()->name() != "fusion") application.setStyle(QStyleFactory::create("Fusion"));
+    application.setPalette(paletteFor(theme));
+}
+
+bool isDark(const QPalette& palette) {
+    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+}
+
+QColor faultColour(const QPalette& palette) {
+    return isDark(palette) ? QColor(0xFFA294) : QColor(0xA8281E);
+}
+
+QColor quietColour(const QPalette& palette) {
+    return palette.color(QPalette::PlaceholderText);
+}
+
+QColor accentColour(const QPalette& palette) {
+    return isDark(palette) ? QColor(0xFFBE70) : QColor(0x9A4400);
+}
+
+QColor noteBackground(const QPalette& palette) {
+    if (isHighContrast(palette)) return 0x202020;
+    return isDark(palette) ? QColor(0x263845) : QColor(0xDFEAF2);
+}
+
+QIcon icon(const QString& name) {
+    return QIcon(new DrawnIcon(":/icons/" + name + ".svg"));
+}
+
+}  // namespace desktop

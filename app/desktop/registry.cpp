@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/registry.h"
+
+#include <QCoreApplication>
+
+#include "app/desktop/batches/batches_page.h"
+#include "app/desktop/bench/bench_page.h"
+#include "app/desktop/head_to_head/head_to_head_page.h"
+#include "app/desktop/history/history_page.h"
+#include "app/desktop/round/round_dialog.h"
+#include "app/desktop/session/session_dialog.h"
+
+namespace desktop {
+
+namespace {
+
+QString inRegistry(const char* text) {
+    return QCoreApplication::translate("desktop::Registry", text);
+}
+
+template <class Made, class Base>
+auto makes() {
+    return [](const PageContext& context, QWidget* parent) -> Base* { return new Made(context, parent); };
+}
+
+}  // namespace
+
+std::vector<PageEntry> pageEntries() {
+    return {
+        {.name = "bench",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Bench")),
+         .icon = "bench",
+         .shortcut = "Ctrl+1",
+         .make = makes<BenchPage, Page>()},
+        {.name = "batches",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Batches")),
+         .icon = "batches",
+         .shortcut = "Ctrl+2",
+         .make = makes<BatchesPage, Page>(),
+         .showsBatches = true},
+        {.name = "head_to_head",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Head to head")),
+         .icon = "head_to_head",
+         .shortcut = "Ctrl+3",
+         .make = makes<HeadToHeadPage, Page>()},
+        {.name = "history",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "History")),
+         .icon = "history",
+         .shortcut = "Ctrl+9",
+         .make = makes<HistoryPage, Page>()},
+    };
+}
+
+std::vector<TaskEntry> taskEntries() {
+    return {
+        {.name = task::round,
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Start &round")),
+         .icon = "round",
+         .shortcut = "Ctrl+R",
+         .make = makes<RoundDialog, QDialog>()},
+        {.name = task::session,
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "New &session")),
+         .icon = "session",
+         .shortcut = "Ctrl+N",
+         .make = makes<SessionDialog, QDialog>()},
+    };
+}
+
+}  // namespace desktop

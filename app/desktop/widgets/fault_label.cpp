@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/widgets/fault_label.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QStyle>
+
+#include "app/desktop/look/look.h"
+
+namespace desktop {
+
+FaultLabel::FaultLabel(QWidget* parent) : QWidget(parent), sign_(new QLabel(this)), text_(new QLabel(this)) {
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(sign_, 0, Qt::AlignTop);
+    layout->addWidget(text_, 1);
+    text_->setWordWrap(true);
+    text_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    hide();
+}
+
+void FaultLabel::setFault(const QString& sentence) {
+    // Colour is never the only sign: the mark in front says it too.
+    QPalette coloured = palette();
+    coloured.setColor(QPalette::WindowText, faultColour(coloured));
+    text_->setPalette(coloured);
+    sign_->setPixmap(icon("fault").pixmap(fontMetrics().height()));
+    text_->setText(sentence);
+    setAccessibleName(sentence);
+    setVisible(!sentence.isEmpty());
+    if (sentence.isEmpty()) return;
+    QAccessibleEvent spoken(this, QAccessible::Alert);
+    QAccessible::updateAccessibility(&spoken);
+}
+
+QString FaultLabel::fault() const {
+    return text_->text();
+}
+
+void FaultMarks::add(const QString& field, QWidget* editor, FaultLabel* label) {
+    marks_.push_back({field, editor, label});
+}
+
+void FaultMarks::clear() {
+    for (const Mark& mark : marks_) {
+        mark.label->setFault({});
+        mark.editor->setAccessibleDescription({});
+    }
+    if (rest_) rest_->setFault({});
+}
+
+bool FaultMarks::show(const core::Refusals& refusals) {
+    clear();
+    const Mark* first = nullptr;
+    for (const core::Refusal& refusal : refusals) {
+        const QString field = QString::fromStdString(refusal.field);
+        const QString sentence = QString::fromStdString(refusal.sentence);
+        const Mark* found = nullptr;
+        for (const Mark& mark : marks_)
+            if (mark.field == field) found = &mark;
+        FaultLabel* label = found ? found->label : rest_;
+        if (!label) continue;
+        label->setFault(label->fault().isEmpty() ? sentence : label->fault() + '\n' + sentence);
+        if (!found) continue;
+        found->editor->setAccessibleDescription(sentence);
+        if (!first || found < first) first = found;
+    }
+    if (first) first->editor->setFocus(Qt::OtherFocusReason);
+    return refusals.empty();
+}
+
+}  // namespace desktop
