@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The demo logbook's content: an invented place, two seasons, four stations, drawn from a seed. The generator is documented in
-// docs/demo_logbook.md; nothing in it is a real record.
+// The demo logbook's content: an invented place, two seasons, four stations, drawn from a seed. The generator is
+// documented in docs/demo_logbook.md; nothing in it is a real record.
 #pragma once
 
 #include <cstdint>
