@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+#include "db/exchange/exchange_tables.h"
+
+#include <cassert>
+
+namespace db {
+
+namespace {
+
+using Columns = ExchangeColumn[];
+
+constexpr Columns logbookColumns = {
+    {"name", CellKind::Text, true, "what the logbook is called"},
+    {"grower", CellKind::Text, false, "whose logbook it is"},
+    {"root_length_mm", CellKind::Count, false,
+     "a cutting counts as rooted from this length of root on, in millimetres"},
+    {"check_every_days", CellKind::Count, false, "a batch is due when nobody has looked at it for so many days"},
+    {"first_check_after_days", CellKind::Count, false, "days from sticking to the first look"},
+    {"horizon_day", CellKind::Count, false, "day at which comparisons are decided where nothing else sets one"},
+    {"level", CellKind::Figure, false, "of every interval, between 0 and 1"},
+    {"paper", CellKind::Text, false, "A4 or Letter"},
+    {"is_invented", CellKind::Truth, false, "true: a demo, and every print says so"},
+    {"citation", CellKind::Text, false, "where published records come from"}};
+
+constexpr Columns plantColumns = {
+    {"species", CellKind::Text, true, "botanical name, without author"},
+    {"cultivar", CellKind::Text, false, "without quotes; empty where there is none"},
+    {"common_name", CellKind::Text, false, ""},
+    {"is_protected", CellKind::Truth, false, "true: breeders' rights or a licence"},
+    {"usual_rooting_days_high", CellKind::Count, false, "usual upper limit of days to root"},
+    {"note", CellKind::Text, false, ""},
+    {"is_retired", CellKind::Truth, false, "true: no longer offered for new batches"}};
+
+constexpr Columns stockPlantColumns = {
+    {"species", CellKind::Text, true, "of the plant"},
+    {"cultivar", CellKind::Text, false, "of the plant"},
+    {"stock_plant", CellKind::Text, true, "label of the mother plant, unique within its plant"},
+    {"note", CellKind::Text, false, ""},
+    {"is_retired", CellKind::Truth, false, ""}};
+
+constexpr Columns methodColumns = {{"method", CellKind::Text, true, "a way to root"},
+                                   {"is_retired", CellKind::Truth, false, ""}};
+
+constexpr Columns stationColumns = {{"station", CellKind::Text, true, "one physical tub, tray or bench section"},
+                                    {"method", CellKind::Text, true, ""},
+                                    {"rows", CellKind::Count, false, "of positions; 0: not described"},
+                                    {"columns", CellKind::Count, false, "of positions; 0: not described"},
+                                    {"walking_order", CellKind::Count, false, "in a round of checks"},
+                                    {"note", CellKind::Text, false, ""},
+                                    {"is_retired", CellKind::Truth, false, ""}};
+
+constexpr Columns mediumColumns = {{"medium", CellKind::Text, true, "what cuttings are stuck in"},
+                                   {"note", CellKind::Text, false, ""},
+                                   {"is_retired", CellKind::Truth, false, ""}};
+
+constexpr Columns componentColumns = {{"medium", CellKind::Text, true, ""},
+                                      {"component", CellKind::Text, true, "in the order of the recipe"},
+                                      {"parts", CellKind::Figure, true, "by volume, above 0"}};
+
+constexpr Columns treatmentColumns = {
+    {"treatment", CellKind::Text, true, "what was done to the cut ends before sticking"},
+    {"carrier", CellKind::Text, false, "none, gel, powder or liquid dip"},
+    {"seconds", CellKind::Count, false, "of dipping; 0: not timed"},
+    {"is_wounded", CellKind::Truth, false, ""},
+    {"note", CellKind::Text, false, ""},
+    {"is_retired", CellKind::Truth, false, ""}};
+
+constexpr Columns auxinColumns = {{"treatment", CellKind::Text, true, ""},
+                                  {"auxin", CellKind::Text, true, "such as IBA or NAA"},
+                                  {"form", CellKind::Text, false, "acid or salt"},
+                                  {"mg_per_l", CellKind::Figure, true, "dose in mg/L; of a powder in mg/kg"}};
+
+constexpr Columns cuttingKindColumns = {{"cutting_kind", CellKind::Text, true, "such as stem tip or heel"},
+                                        {"is_retired", CellKind::Truth, false, ""}};
+
+constexpr Columns lossCauseColumns = {
+    {"cause", CellKind::Text, true, "why a cutting was lost"},
+    {"key", CellKind::Text, false, "the letter that picks it in a round of checks: a to z but w"},
+    {"is_retired", CellKind::Truth, false, ""}};
+
+constexpr Columns trialColumns = {{"trial", CellKind::Text, true, "a planned comparison"},
+                                  {"horizon_day", CellKind::Count, false, "set before looking"},
+                                  {"allocation_seed", CellKind::Count, false, "present where chance decided"},
+                                  {"note", CellKind::Text, false, ""}};
+
+constexpr Columns sessionColumns = {{"session", CellKind::Text, true, "a label that batches.csv refers to"},
+                                    {"held_on", CellKind::Date, true, "the day"},
+                                    {"worker", CellKind::Text, false, "who did it"},
+                                    {"note", CellKind::Text, false, ""}};
+
+constexpr Columns batchColumns = {
+    {"batch", CellKind::Text, true, "the batch's code"},
+    {"stuck_on", CellKind::Date, true, "the day of sticking"},
+    {"species", CellKind::Text, true, "botanical name, without author"},
+    {"cultivar", CellKind::Text, false, "without quotes"},
+    {"stock_plant", CellKind::Text, false, "label of the mother plant"},
+    {"method", CellKind::Text, true, "a way to root"},
+    {"station", CellKind::Text, false, "one physical tub, tray or bench section"},
+    {"medium", CellKind::Text, false, ""},
+    {"treatment", CellKind::Text, false, "empty: named after the auxin, or not recorded"},
+    {"auxin", CellKind::Text, false, "such as IBA; several with \" + \" between"},
+    {"auxin_mg_per_l", CellKind::Text, false, "dose in mg/L; several with \" + \" between, in the order of auxin"},
+    {"cutting_kind", CellKind::Text, false, ""},
+    {"stuck", CellKind::Count, true, "cuttings"},
+    {"trial", CellKind::Text, false, ""},
+    {"block", CellKind::Text, false, "of the trial"},
+    {"note", CellKind::Text, false, ""},
+    {"session", CellKind::Text, false, "its label in sessions.csv; empty: all that was stuck that day is one session"},
+    {"closed_on", CellKind::Date, false, "closed by hand on this day"},
+    {"close_reason", CellKind::Text, false, ""}};
+
+constexpr Columns checkColumns = {{"batch", CellKind::Text, true, "the batch's code"},
+                                  {"checked_on", CellKind::Date, true, "the day of the look"},
+                                  {"rooted", CellKind::Count, true, "newly, since the check before"},
+                                  {"lost", CellKind::Count, false, "newly, to this row's cause"},
+                                  {"withdrawn", CellKind::Count, false, "newly taken away alive and unrooted"},
+                                  {"cause", CellKind::Text, false, "of the loss; empty: not known"},
+                                  {"note", CellKind::Text, false, ""}};
+
+using References = ExchangeReference[];
+constexpr References stockPlantReferences = {{"species cultivar", "plants", "species cultivar"}};
+constexpr References stationReferences = {{"method", "methods", "method"}};
+constexpr References componentReferences = {{"medium", "media", "medium"}};
+constexpr References auxinReferences = {{"treatment", "treatments", "treatment"}};
+constexpr References batchReferences = {{"species cultivar", "plants", "species cultivar"},
+                                        {"method", "methods", "method"},
+                                        {"station", "stations", "station"},
+                                        {"medium", "media", "medium"},
+                                        {"treatment", "treatments", "treatment"},
+                                        {"cutting_kind", "cutting_kinds", "cutting_kind"},
+                                        {"trial", "trials", "trial"},
+                                        {"session", "sessions", "session"}};
+constexpr References checkReferences = {{"batch", "batches", "batch"}, {"cause", "loss_causes", "cause"}};
+
+constexpr ExchangeTable allTables[] = {
+    {"logbook", "What the logbook says of itself: one row", false, "", logbookColumns, {}},
+    {"plants", "What is propagated", false, "", plantColumns, {}},
+    {"stock_plants", "The mother plants", false, "", stockPlantColumns, stockPlantReferences},
+    {"methods", "Ways to root", false, "method", methodColumns, {}},
+    {"stations", "Tubs, trays and bench sections", false, "station", stationColumns, stationReferences},
+    {"media", "What cuttings are stuck in", false, "medium", mediumColumns, {}},
+    {"medium_components", "What media are mixed from", false, "", componentColumns, componentReferences},
+    {"treatments", "What was done to the cut ends", false, "treatment", treatmentColumns, {}},
+    {"treatment_auxins", "The auxins of treatments", false, "", auxinColumns, auxinReferences},
+    {"cutting_kinds", "Kinds of cutting", false, "cutting_kind", cuttingKindColumns, {}},
+    {"loss_causes", "Causes of loss", false, "cause", lossCauseColumns, {}},
+    {"trials", "Planned comparisons", false, "trial", trialColumns, {}},
+    {"sessions", "Days of cutting work", false, "session", sessionColumns, {}},
+    {"batches", "Like cuttings stuck together", true, "batch", batchColumns, batchReferences},
+    {"checks", "One look at one batch on one day; several rows a day where causes of loss differ", true, "",
+     checkColumns, checkReferences}};
+
+}  // namespace
+
+std::span<const ExchangeTable> exchangeTables() {
+    return allTables;
+}
+
+const ExchangeTable& exchangeTable(std::string_view name) {
+    for (const ExchangeTable& table : allTables)
+        if (table.name == name) return table;
+    assert(false);
+    return allTables[0];
+}
+
+}  // namespace db

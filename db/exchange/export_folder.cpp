@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+#include "db/exchange/export_folder.h"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include "db/actions/session_actions.h"
+#include "db/exchange/write_folder.h"
+#include "db/logbook_error.h"
+
+namespace db {
+
+namespace {
+
+/// "DIR/NAME/" is the same folder as "DIR/NAME".
+std::filesystem::path withoutEndSlash(const std::filesystem::path& folder) {
+    const std::filesystem::path whole = std::filesystem::absolute(folder).lexically_normal();
+    return whole.has_filename() ? whole : whole.parent_path();
+}
+
+void requireFree(const std::filesystem::path& folder) {
+    std::error_code ignored;
+    if (!std::filesystem::exists(std::filesystem::symlink_status(folder, ignored))) return;
+    if (!std::filesystem::is_directory(std::filesystem::symlink_status(folder, ignored)))
+        throw LogbookError(folder.string() + " is there already and is no folder; name a new one to export to.");
+    if (!std::filesystem::is_empty(folder, ignored))
+        throw LogbookError("The folder " + folder.string() +
+                           " has something in it; name a new or an empty one to export to.");
+}
+
+void syncFolder(const std::filesystem::path& folder) {
+    const int handle = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (handle < 0) return;
+    ::fsync(handle);
+    ::close(handle);
+}
+
+/// Written beside its place under a name of its own; gone when it was not moved there.
+class FolderInTheMaking {
+  public:
+    explicit FolderInTheMaking(const std::filesystem::path& place)
+        : folder_(place.parent_path() / ("." + place.filename().string() + ".unfinished-" + std::to_string(newId()))),
+          place_(place) {
+        std::error_code failed;
+        if (!std::filesystem::create_directory(folder_, failed))
+            throw LogbookError("The folder " + place.string() + " can't be made; see whether " +
+                               place.parent_path().string() + " is there and yours to write in.");
+    }
+    FolderInTheMaking(const FolderInTheMaking&) = delete;
+    FolderInTheMaking& operator=(const FolderInTheMaking&) = delete;
+    ~FolderInTheMaking() {
+        std::error_code ignored;
+        if (!isMoved_) std::filesystem::remove_all(folder_, ignored);
+    }
+
+    [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+
+    void moveToItsPlace() {
+        syncFolder(folder_);
+        std::error_code failed;
+        std::filesystem::rename(folder_, place_, failed);  // an empty folder in the way gives way, any other doesn't
+        if (failed)
+            throw LogbookError("The folder " + place_.string() + " can't be written: " + failed.message() + ".");
+        isMoved_ = true;
+        syncFolder(place_.parent_path());
+    }
+
+  private:
+    std::filesystem::path folder_;
+    std::filesystem::path place_;
+    bool isMoved_{};
+};
+
+}  // namespace
+
+void exportFolder(const Logbook& logbook, const std::filesystem::path& folder) {
+    const std::filesystem::path place = withoutEndSlash(folder);
+    requireFree(place);
+    FolderInTheMaking making(place);
+    writeFolder(logbook.records(), making.folder());
+    making.moveToItsPlace();
+}
+
+}  // namespace db

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// Reads sessions.csv, batches.csv and checks.csv of an exchange folder, with the shelves already read, and asks core's rules of each row.
+#pragma once
+
+#include <filesystem>
+#include <map>
+#include <stop_token>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "core/records.h"
+#include "db/exchange/fault_list.h"
+#include "db/exchange/folder_shelves.h"
+
+namespace db {
+
+/// A code that batches.csv has.
+struct ReadBatch {
+    std::size_t place{};  // in FolderBatches::batches, where it is sound
+    int row{};
+    bool isSound{};  // else nothing is said of its checks: they may well be right
+};
+
+struct FolderBatches {
+    std::vector<core::Session> sessions;
+    std::vector<core::BatchRecord> batches;
+    std::unordered_map<std::string, ReadBatch> codes;
+    std::map<std::string, std::size_t> sessionOfLabel;  // of sessions.csv; or the day, where a row names no session
+    bool hasSessionTable{};
+    bool hasBatchTable{};  // it could be read
+};
+
+void readSessions(const std::filesystem::path& folder, FolderBatches& into, core::Date today, FaultList& faults,
+                  const std::stop_token& stop);
+void readBatches(const std::filesystem::path& folder, FolderShelves& shelves, FolderBatches& into, core::Date today,
+                 FaultList& faults, const std::stop_token& stop);
+void readChecks(const std::filesystem::path& folder, FolderShelves& shelves, FolderBatches& into, core::Date today,
+                FaultList& faults, const std::stop_token& stop);
+
+}  // namespace db

@@ -1,0 +1,286 @@
+// SPDX-License-Identifier: MIT
+#include "db/exchange/write_folder.h"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <fstream>
+#include <functional>
+#include <map>
+#include <tuple>
+#include <unordered_map>
+
+#include "db/exchange/csv_writer.h"
+#include "db/exchange/data_package.h"
+#include "db/exchange/exchange_tables.h"
+#include "db/exchange/exchange_text.h"
+#include "db/logbook_error.h"
+
+namespace db {
+
+namespace {
+
+/// Things by id: a logbook may have tens of thousands of batches, and each names eight of them.
+template <class Thing>
+class ById {
+  public:
+    explicit ById(const std::vector<Thing>& things) {
+        for (const Thing& thing : things) things_.emplace(thing.id.value, &thing);
+    }
+    /// Where there is none: a blank one.
+    const Thing& operator()(decltype(Thing::id) id) const {
+        const auto found = things_.find(id.value);
+        return found == things_.end() ? blank_ : *found->second;
+    }
+
+  private:
+    std::unordered_map<std::int64_t, const Thing*> things_;
+    Thing blank_{};
+};
+
+class FolderWriter {
+  public:
+    FolderWriter(const core::Records& records, std::filesystem::path folder)
+        : records_(records), shelves_(records.shelves), folder_(std::move(folder)) {}
+
+    void write();
+
+  private:
+    void file(const std::string& name, const std::function<void(std::ostream&)>& fill) const;
+    void table(std::string_view name, const std::function<void(CsvWriter&)>& fill) const;
+    void writeShelves() const;
+    void writePlants() const;
+    void writeStations() const;
+    void writeMedia() const;
+    void writeTreatments() const;
+    void writeSessions();
+    void writeBatches() const;
+    void writeChecks() const;
+
+    const core::Records& records_;
+    const core::Shelves& shelves_;
+    std::filesystem::path folder_;
+    ById<core::Plant> plant_{shelves_.plants};
+    ById<core::Method> method_{shelves_.methods};
+    std::unordered_map<std::int64_t, std::string> sessionLabel_;
+};
+
+void FolderWriter::file(const std::string& name, const std::function<void(std::ostream&)>& fill) const {
+    const std::filesystem::path path = folder_ / name;
+    std::ofstream out(path, std::ios::binary | std::ios::trunc);
+    fill(out);
+    out.close();
+    // Reopened for fsync: a stream has no handle to give.
+    const int handle = out.fail() ? -1 : ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    const bool isOnDisk = handle >= 0 && ::fsync(handle) == 0;
+    if (handle >= 0) ::close(handle);
+    if (!isOnDisk)
+        throw LogbookError("The file " + path.string() +
+                           " can't be written; see whether the disk is full and the folder is yours to write in.");
+}
+
+void FolderWriter::table(std::string_view name, const std::function<void(CsvWriter&)>& fill) const {
+    file(std::string(name) + ".csv", [&](std::ostream& out) {
+        CsvWriter csv(out);
+        for (const ExchangeColumn& column : exchangeTable(name).columns) csv.text(column.name);
+        csv.endRow();
+        fill(csv);
+    });
+}
+
+void FolderWriter::write() {
+    file("datapackage.json", [&](std::ostream& out) { writeDataPackage(out, shelves_.facts); });
+    writeShelves();
+    writePlants();
+    writeStations();
+    writeMedia();
+    writeTreatments();
+    writeSessions();
+    writeBatches();
+    writeChecks();
+}
+
+void FolderWriter::writeShelves() const {
+    table("logbook", [&](CsvWriter& csv) {
+        const core::LogbookFacts& facts = shelves_.facts;
+        csv.text(facts.name).text(facts.grower).number(facts.rootLengthMillimetres).number(facts.checkEveryDays);
+        csv.number(facts.firstCheckAfterDays).number(facts.horizonDay).figure(facts.level).text(facts.paper);
+        csv.truth(facts.isInvented).text(facts.citation).endRow();
+    });
+    table("methods", [&](CsvWriter& csv) {
+        for (const core::Method& method : shelves_.methods) csv.text(method.name).truth(method.isRetired).endRow();
+    });
+    table("cutting_kinds", [&](CsvWriter& csv) {
+        for (const core::CuttingKind& kind : shelves_.cuttingKinds) csv.text(kind.name).truth(kind.isRetired).endRow();
+    });
+    table("loss_causes", [&](CsvWriter& csv) {
+        for (const core::LossCause& cause : shelves_.lossCauses)
+            csv.text(cause.name)
+                .text(cause.key == '\0' ? std::string() : std::string(1, cause.key))
+                .truth(cause.isRetired)
+                .endRow();
+    });
+    table("trials", [&](CsvWriter& csv) {
+        for (const core::Trial& trial : shelves_.trials)
+            csv.text(trial.name)
+                .number(trial.horizonDay)
+                .text(trial.allocationSeed ? std::to_string(*trial.allocationSeed) : std::string())
+                .text(trial.note)
+                .endRow();
+    });
+}
+
+void FolderWriter::writePlants() const {
+    table("plants", [&](CsvWriter& csv) {
+        for (const core::Plant& plant : shelves_.plants)
+            csv.text(plant.botanicalName)
+                .text(plant.cultivar)
+                .text(plant.commonName)
+                .truth(plant.isProtected)
+                .number(plant.usualRootingDaysHigh)
+                .text(plant.note)
+                .truth(plant.isRetired)
+                .endRow();
+    });
+    table("stock_plants", [&](CsvWriter& csv) {
+        for (const core::StockPlant& stockPlant : shelves_.stockPlants)
+            csv.text(plant_(stockPlant.plant).botanicalName)
+                .text(plant_(stockPlant.plant).cultivar)
+                .text(stockPlant.label)
+                .text(stockPlant.note)
+                .truth(stockPlant.isRetired)
+                .endRow();
+    });
+}
+
+void FolderWriter::writeStations() const {
+    table("stations", [&](CsvWriter& csv) {
+        for (const core::Station& station : shelves_.stations)
+            csv.text(station.name)
+                .text(method_(station.method).name)
+                .number(station.rows)
+                .number(station.columns)
+                .number(station.walkingOrder)
+                .text(station.note)
+                .truth(station.isRetired)
+                .endRow();
+    });
+}
+
+void FolderWriter::writeMedia() const {
+    table("media", [&](CsvWriter& csv) {
+        for (const core::Medium& medium : shelves_.media)
+            csv.text(medium.name).text(medium.note).truth(medium.isRetired).endRow();
+    });
+    table("medium_components", [&](CsvWriter& csv) {
+        for (const core::Medium& medium : shelves_.media)
+            for (const core::MediumComponent& component : medium.components)
+                csv.text(medium.name).text(component.name).figure(component.parts).endRow();
+    });
+}
+
+void FolderWriter::writeTreatments() const {
+    table("treatments", [&](CsvWriter& csv) {
+        for (const core::Treatment& treatment : shelves_.treatments)
+            csv.text(treatment.name)
+                .text(core::wordFor(treatment.carrier))
+                .number(treatment.seconds)
+                .truth(treatment.isWounded)
+                .text(treatment.note)
+                .truth(treatment.isRetired)
+                .endRow();
+    });
+    table("treatment_auxins", [&](CsvWriter& csv) {
+        for (const core::Treatment& treatment : shelves_.treatments)
+            for (const core::Auxin& auxin : treatment.auxins)
+                csv.text(treatment.name)
+                    .text(auxin.name)
+                    .text(core::wordFor(auxin.form))
+                    .figure(auxin.milligramsPerLitre)
+                    .endRow();
+    });
+}
+
+/// Sessions have no name of their own: the day serves, with a number where there are several. Their order within a day comes from what is
+/// in them, not from ids, so that a copy of the logbook gives the same file.
+void FolderWriter::writeSessions() {
+    std::unordered_map<std::int64_t, std::string> firstCode;
+    for (const core::BatchRecord& record : records_.batches) {
+        std::string& first = firstCode[record.batch.session.value];
+        if (first.empty() || record.batch.code < first) first = record.batch.code;
+    }
+    std::vector<const core::Session*> sessions;
+    for (const core::Session& session : records_.sessions) sessions.push_back(&session);
+    std::ranges::sort(sessions, {}, [&](const core::Session* session) {
+        return std::tuple(session->date, session->worker, session->note, firstCode[session->id.value]);
+    });
+    std::map<core::Date, int> onDay, written;
+    for (const core::Session* session : sessions) ++onDay[session->date];
+    table("sessions", [&](CsvWriter& csv) {
+        for (const core::Session* session : sessions) {
+            const std::string day = core::isoText(session->date);
+            const int number = ++written[session->date];
+            std::string& label = sessionLabel_[session->id.value];
+            label = onDay[session->date] == 1 ? day : day + "/" + std::to_string(number);
+            csv.text(label).text(day).text(session->worker).text(session->note).endRow();
+        }
+    });
+}
+
+void FolderWriter::writeBatches() const {
+    const ById stockPlant(shelves_.stockPlants);
+    const ById station(shelves_.stations);
+    const ById medium(shelves_.media);
+    const ById treatment(shelves_.treatments);
+    const ById kind(shelves_.cuttingKinds);
+    const ById trial(shelves_.trials);
+    table("batches", [&](CsvWriter& csv) {
+        for (const auto& [batch, checks] : records_.batches) {
+            const auto label = sessionLabel_.find(batch.session.value);
+            const core::Treatment& treated = treatment(batch.treatment);
+            csv.text(batch.code).text(core::isoText(batch.stuckOn));
+            csv.text(plant_(batch.plant).botanicalName)
+                .text(plant_(batch.plant).cultivar)
+                .text(stockPlant(batch.stockPlant).label);
+            csv.text(method_(batch.method).name).text(station(batch.station).name).text(medium(batch.medium).name);
+            csv.text(treated.name)
+                .text(auxinNames(treated))
+                .text(auxinDoses(treated))
+                .text(kind(batch.cuttingKind).name);
+            csv.number(batch.stuck).text(trial(batch.trial).name).text(batch.block).text(batch.note);
+            csv.text(label == sessionLabel_.end() ? std::string() : label->second);
+            csv.text(batch.closedOn ? core::isoText(*batch.closedOn) : std::string()).text(batch.closeReason).endRow();
+        }
+    });
+}
+
+/// The first row of a check has its note and what is not a loss; each further cause has a row of its own.
+void FolderWriter::writeChecks() const {
+    const ById cause(shelves_.lossCauses);
+    table("checks", [&](CsvWriter& csv) {
+        for (const auto& [batch, checks] : records_.batches)
+            for (const core::Check& check : checks) {
+                std::vector<core::Loss> losses = check.losses;
+                if (losses.empty()) losses.push_back({});
+                for (std::size_t i = 0; i < losses.size(); ++i) {
+                    csv.text(batch.code)
+                        .text(core::isoText(check.checkedOn))
+                        .number(i == 0 ? check.rooted : 0)
+                        .number(losses[i].count);
+                    csv.number(i == 0 ? check.withdrawn : 0)
+                        .text(cause(losses[i].cause).name)
+                        .text(i == 0 ? check.note : std::string());
+                    csv.endRow();
+                }
+            }
+    });
+}
+
+}  // namespace
+
+void writeFolder(const core::Records& records, const std::filesystem::path& folder) {
+    FolderWriter(records, folder).write();
+}
+
+}  // namespace db
