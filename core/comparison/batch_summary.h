@@ -21,6 +21,7 @@ struct OwnPast {
 
 struct BatchSummary {
     Tally tally;                 // today
+    double level{0.95};          // of every interval here: the logbook's
     double rate{};               // rooted / stuck so far
     Limits asCounted;            // Wilson on rooted / stuck
     std::vector<DayShare> rootedByDay;
