@@ -6,7 +6,7 @@
 #include <memory>
 
 #include "app/desktop/page.h"
-#include "app/report/sheet.h"
+#include "app/report/pdf.h"
 
 class QComboBox;
 class QPrinter;

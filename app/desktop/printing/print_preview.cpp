@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/printing/print_preview.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPrintDialog>
+#include <QPrintPreviewWidget>
+#include <QPrinter>
+#include <QPushButton>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+#include "app/desktop/prompts.h"
+#include "app/desktop/workspace.h"
+#include "app/report/sheet.h"
+
+namespace desktop {
+
+namespace {
+
+QString asFileName(const QString& words) {
+    static const QRegularExpression unfit(QStringLiteral("[\\\\/:*?\"<>|\\x{0}-\\x{1f}]+"));
+    return QString(words).replace(unfit, QStringLiteral(" ")).simplified().left(80);
+}
+
+}  // namespace
+
+PrintPreview::PrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName,
+                           const PageContext& context, QWidget* parent)
+    : QDialog(parent),
+      context_(context),
+      sheet_(std::move(sheet)),
+      fileName_(asFileName(fileName)),
+      printer_(std::make_unique<QPrinter>(QPrinter::HighResolution)) {
+    setObjectName(QStringLiteral("printPreview"));
+    setWindowTitle(tr("Print preview: %1").arg(sheet_->title));
+    build();
+    choosePaper();
+    const int em = fontMetrics().height();
+    resize(em * 46, em * 42);
+}
+
+PrintPreview::~PrintPreview() = default;
+
+report::Paper PrintPreview::paper() const {
+    return static_cast<report::Paper>(paper_->currentData().toInt());
+}
+
+void PrintPreview::build() {
+    pages_ = new QPrintPreviewWidget(printer_.get(), this);
+    pages_->setObjectName(QStringLiteral("pages"));
+    pages_->setAccessibleName(tr("The pages as they will be printed"));
+    pages_->setViewMode(QPrintPreviewWidget::AllPagesView);
+    connect(pages_, &QPrintPreviewWidget::paintRequested, this,
+            [this](QPrinter* printer) { report::printTo(*sheet_, *printer); });
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(makeBar());
+    layout->addWidget(pages_, 1);
+    save_->setFocus();
+}
+
+QWidget* PrintPreview::makeBar() {
+    paper_ = new QComboBox;
+    paper_->setObjectName(QStringLiteral("paper"));
+    paper_->addItem(tr("A4"), static_cast<int>(report::Paper::A4));
+    paper_->addItem(tr("Letter"), static_cast<int>(report::Paper::Letter));
+    const QString usual = QString::fromStdString(context_.workspace.shelves().facts.paper);
+    paper_->setCurrentIndex(paper_->findData(static_cast<int>(report::paperFrom(usual))));
+    connect(paper_, &QComboBox::currentIndexChanged, this, &PrintPreview::choosePaper);
+    auto* label = new QLabel(tr("P&aper"));
+    label->setBuddy(paper_);
+
+    save_ = new QPushButton(tr("&Save as PDF\u2026"));
+    save_->setObjectName(QStringLiteral("savePdf"));
+    save_->setDefault(true);
+    connect(save_, &QPushButton::clicked, this, &PrintPreview::savePdf);
+    auto* print = new QPushButton(tr("&Print\u2026"));
+    print->setObjectName(QStringLiteral("print"));
+    connect(print, &QPushButton::clicked, this, &PrintPreview::print);
+    auto* close = new QPushButton(tr("Close"));
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+
+    auto* bar = new QWidget;
+    auto* row = new QHBoxLayout(bar);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(label);
+    row->addWidget(paper_);
+    row->addStretch();
+    row->addWidget(save_);
+    row->addWidget(print);
+    row->addWidget(close);
+    return bar;
+}
+
+void PrintPreview::choosePaper() {
+    printer_->setPageSize(QPageSize(paper() == report::Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+    printer_->setPageOrientation(QPageLayout::Portrait);
+    pages_->updatePreview();
+}
+
+void PrintPreview::savePdf() {
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString file =
+        context_.prompts.pickFileToSave(this, {.title = tr("Save as PDF"),
+                                               .place = tr("%1/%2.pdf", "folder and file name").arg(folder, fileName_),
+                                               .filter = tr("PDF documents (*.pdf)"),
+                                               .suffix = QStringLiteral("pdf")});
+    if (file.isEmpty()) return;
+    if (!context_.workspace.attemptWithout([&] { report::writePdf(*sheet_, file, paper()); })) return;
+    emit said(tr("Saved %1.").arg(QFileInfo(file).fileName()));
+    accept();
+}
+
+void PrintPreview::print() {
+    auto* dialog = new QPrintDialog(printer_.get(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, qOverload<>(&QDialog::accepted), this, [this] {
+        report::printTo(*sheet_, *printer_);
+        emit said(tr("Sent to the printer %1.").arg(printer_->printerName()));
+        accept();
+    });
+    dialog->open();
+}
+
+PrintPreview* showPrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName,
+                               const PageContext& context, QWidget* parent) {
+    auto* preview = new PrintPreview(std::move(sheet), fileName, context, parent);
+    preview->setAttribute(Qt::WA_DeleteOnClose);
+    preview->open();
+    return preview;
+}
+
+}  // namespace desktop

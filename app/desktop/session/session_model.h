@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+// The session that is being typed: what stands in it, what is wrong with it, what it would do, and the verbs that change it. No
+// widgets. What was typed lives with the workspace, so that closing the dialog loses nothing.
+#pragma once
+
+#include <QObject>
+#include <QStringList>
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <unordered_map>
+
+#include "app/desktop/session/name_book.h"
+#include "app/desktop/session/session_grid_model.h"
+#include "app/desktop/session/session_reading.h"
+
+namespace desktop {
+
+class Workspace;
+class UnfinishedSession;
+
+struct SessionView {
+    QString sums;       // "3 batches, 72 cuttings"
+    QStringList notes;  // stations that are too full, what will be made on the spot
+    QString dayFault;
+    QString headerFault;  // of who or note, or of the session as a whole
+    bool hasLeftovers{};  // it stood here already when the dialog was opened
+};
+
+/// What the split dialog starts from.
+struct SplitQuestion {
+    int row{};
+    QString plant;
+    int cuttings{};
+    QString station;    // of the row
+    QString treatment;  // of the row
+    QStringList stations;
+    QStringList treatments;
+    QString trialName;
+    int horizonDay{};
+    std::uint32_t seed{};
+};
+
+struct SessionSaved {
+    bool isDone{};
+    QString sentence;  // the codes that were given
+};
+
+class SessionModel : public QObject {
+    Q_OBJECT
+
+  public:
+    using SeedSource = std::function<std::uint32_t()>;
+
+    explicit SessionModel(Workspace& workspace, QObject* parent = nullptr);
+    /// Where chance comes from; the machine's own source unless a test says otherwise.
+    void setSeedSource(SeedSource source) { drawSeed_ = std::move(source); }
+
+    [[nodiscard]] SessionGridModel* grid() const { return grid_; }
+    [[nodiscard]] const SessionSheet& sheet() const { return sheet_; }
+    [[nodiscard]] const SessionView& view() const { return view_; }
+    [[nodiscard]] NameBook names() const;
+    /// Names to offer while a cell is typed.
+    [[nodiscard]] QStringList offersFor(const QModelIndex& cell) const;
+
+    void setDay(std::optional<core::Date> day);
+    void setWorker(const QString& worker);
+    void setNote(const QString& note);
+    void startAfresh();
+
+    /// A station or treatment described on the spot; a sentence when it can't be, else it may be used at once.
+    [[nodiscard]] QString describe(core::Station station, const QString& method);
+    [[nodiscard]] QString describe(core::Treatment treatment);
+
+    /// Nothing, and `why` says why, when the row can't be split.
+    [[nodiscard]] std::optional<SplitQuestion> splitQuestion(int row, QString& why) const;
+    /// A sentence when the name of the trial is blank or taken.
+    [[nodiscard]] QString faultInTrialName(const QString& name) const;
+    [[nodiscard]] QString methodOf(const QString& station) const;
+
+    [[nodiscard]] SessionSaved save();
+    /// After a save that was refused: the cell to go to.
+    [[nodiscard]] std::optional<CellFault> firstFault() const;
+
+  signals:
+    void viewChanged();
+
+  private:
+    struct StationUse {
+        int undecided{};
+        QString medium;  // of the newest batch there
+    };
+
+    void readStations();
+    void startRows();
+    void judge();
+    [[nodiscard]] QString understood(SessionColumn column, const QString& typed) const;
+    [[nodiscard]] QStringList fullStations(const SessionReading& reading) const;
+    [[nodiscard]] QString sentenceFor(const std::vector<core::Batch>& batches) const;
+
+    Workspace& workspace_;
+    SessionSheet& sheet_;
+    SessionGridModel* grid_;
+    SessionView view_;
+    SeedSource drawSeed_;
+    std::unordered_map<core::StationId, StationUse> stations_;
+    bool showsBlanks_{};  // once somebody has tried to save, cells left blank are faults too
+};
+
+}  // namespace desktop
