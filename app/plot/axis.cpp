@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#include "app/plot/axis.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace plot {
+
+std::vector<int> weekTicks(int last, int most) {
+    int step = 7;
+    while (last / step + 1 > std::max(2, most)) step *= 2;
+    std::vector<int> ticks;
+    for (int day = 0; day <= last; day += step) ticks.push_back(day);
+    return ticks;
+}
+
+int lastTickFor(int day) {
+    return std::max(7, (day + 6) / 7 * 7);
+}
+
+std::vector<double> shareTicks(double high, int most) {
+    for (const double step : {0.25, 0.5})
+        if (high / step + 1 <= most) {
+            std::vector<double> ticks;
+            for (int i = 0; i * step <= high + 1e-9; ++i) ticks.push_back(i * step);
+            return ticks;
+        }
+    return {0.0, high};
+}
+
+std::vector<double> differenceTicks(double low, double high, int most) {
+    for (const double step : {0.05, 0.1, 0.2, 0.25, 0.5, 1.0}) {
+        const int first = static_cast<int>(std::ceil(low / step - 1e-9)),
+                  last = static_cast<int>(std::floor(high / step + 1e-9));
+        if (last - first + 1 > std::max(3, most)) continue;
+        std::vector<double> ticks;
+        for (int i = first; i <= last; ++i) ticks.push_back(i * step);
+        return ticks;
+    }
+    return {low, 0.0, high};
+}
+
+}  // namespace plot

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+// Rooted-by-day curves with their losses and counts: the drawing, apart from what it is about. Inside plot only.
+#pragma once
+
+#include <QRectF>
+#include <QString>
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+#include "core/comparison/comparison.h"
+
+namespace plot {
+
+class Canvas;
+
+struct Curve {
+    QString name;
+    std::size_t series{};
+    int stuck{};
+    std::vector<core::DayShare> rooted;
+    std::vector<core::DayShare> lost;     // may be empty
+    std::vector<core::LookCounts> looks;  // may be empty: then no rows below
+};
+
+struct CurvePicture {
+    std::vector<Curve> curves;
+    std::optional<int> horizonDay;
+};
+
+[[nodiscard]] double lastDayOf(const CurvePicture& picture);
+void drawCurvePicture(Canvas& canvas, const QRectF& area, const CurvePicture& picture);
+
+}  // namespace plot

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+#include "app/plot/difference_figure.h"
+
+#include <QCoreApplication>
+#include <cstddef>
+
+#include "app/plot/arm_words.h"
+#include "app/plot/empty_picture.h"
+#include "app/plot/interval_rows.h"
+#include "app/plot/number_text.h"
+
+namespace plot {
+namespace {
+
+class DifferenceFigure : public Figure {
+    Q_DECLARE_TR_FUNCTIONS(DifferenceFigure)
+
+  public:
+    DifferenceFigure(const core::Comparison& comparison, int pair)
+        : day_(comparison.horizonDay), level_(comparison.level) {
+        const core::Pair* found = pairAt(comparison, pair);
+        if (!found) {
+            reason_ = nothingToCompare(comparison);
+            return;
+        }
+        pair_ = *found;
+        first_ = nameOf(comparison.arms[static_cast<std::size_t>(pair_.first)]);
+        second_ = nameOf(comparison.arms[static_cast<std::size_t>(pair_.second)]);
+        if (!pair_.difference)
+            reason_ =
+                tr("One of %1 and %2 has no cutting assessed at day %3 yet.").arg(first_, second_, countText(day_));
+    }
+
+    QString sentence() const override {
+        if (!reason_.isEmpty()) return tr("How sure: nothing to compare yet");
+        const core::PairDifference& difference = *pair_.difference;
+        const core::Limits limits = difference.withSpread.value_or(difference.miettinenNurminen);
+        const QString fits = differenceLimitsText(limits);
+        if (differenceText(difference.value) == differenceText(0))
+            return tr("%1 and %2 rooted equally; anything from %3 fits these records")
+                .arg(capitalised(first_), second_, fits);
+        return tr("%1 rooted %2 than %3; anything from %4 fits these records")
+            .arg(capitalised(first_), differenceText(difference.value), second_, fits);
+    }
+
+    QString method() const override {
+        if (!reason_.isEmpty()) return {};
+        const QString counted =
+            tr("Difference at day %1 in points of 100 assessed. Thick: %2 interval as counted, Miettinen and Nurminen.")
+                .arg(countText(day_), levelText(level_));
+        return pair_.difference->withSpread
+                   ? counted + u' ' + tr("Thin: allowing for the spread, t interval on batch rates.")
+                   : counted;
+    }
+
+    FigureTable table() const override {
+        FigureTable table{
+            .title = sentence(),
+            .headings = {tr("%1 minus %2").arg(first_, second_), tr("Points of 100"), tr("Low"), tr("High")},
+            .rows = {}};
+        if (!pair_.difference) return table;
+        const auto add = [&](const QString& name, const core::Limits& limits) {
+            table.rows.push_back({name, points(pair_.difference->value), points(limits.low), points(limits.high)});
+        };
+        add(tr("as counted"), pair_.difference->miettinenNurminen);
+        if (pair_.difference->withSpread)
+            add(tr("allowing for the spread between batches"), *pair_.difference->withSpread);
+        return table;
+    }
+
+    QSizeF sizeInEms() const override { return {54, 15}; }
+
+  private:
+    static QString points(double difference) { return decimalText(100 * difference, 1); }
+
+    QStringList remarks() const {
+        QStringList remarks;
+        remarks << tr("Chance that %1 roots more, going by the counts alone: %2.")
+                       .arg(first_, chanceText(pair_.probabilityFirstBetter));
+        if (pair_.verdict == core::Verdict::CannotTellMethodFromStation)
+            remarks << tr(
+                "Caution: one station an arm. What the method does and what the station does cannot be told apart.");
+        else if (pair_.verdict == core::Verdict::TooFewBatches)
+            remarks << tr(
+                "Caution: too few batches to see how much batches differ. The true interval is wider than the counts "
+                "say.");
+        return remarks;
+    }
+
+    IntervalRow rowOf(const QString& name, const core::Limits& limits) const {
+        IntervalRow row{.name = name,
+                        .isPlantName = false,
+                        .counts = {},
+                        .value = pair_.difference->value,
+                        .thick = {},
+                        .thin = {},
+                        .mark = RowMark::Point,
+                        .series = 0,
+                        .weight = 1,
+                        .figure = pointsText(pair_.difference->value, limits),
+                        .hint = {}};
+        row.hint = tr("%1: %2 points of 100").arg(name, row.figure);
+        return row;
+    }
+
+    void draw(Canvas& canvas, const QRectF& area) const override {
+        if (!reason_.isEmpty()) return drawEmptyPicture(canvas, area, reason_);
+        IntervalRows rows{.nameHeading = tr("Interval"),
+                          .countHeadings = {},
+                          .figureHeading = tr("more rooted of 100"),
+                          .rows = {},
+                          .pooled = {},
+                          .scale = RowScale::Difference,
+                          .axisLabel = {},
+                          .lowSide = tr("%1 rooted more").arg(second_),
+                          .highSide = tr("%1 rooted more").arg(first_),
+                          .remarks = remarks()};
+        rows.rows.push_back(rowOf(tr("as counted"), pair_.difference->miettinenNurminen));
+        rows.rows.back().thick = pair_.difference->miettinenNurminen;
+        if (pair_.difference->withSpread) {
+            rows.rows.push_back(rowOf(tr("with batch spread"), *pair_.difference->withSpread));
+            rows.rows.back().thin = pair_.difference->withSpread;
+        }
+        drawIntervalRows(canvas, area, rows);
+    }
+
+    int day_{};
+    double level_{};
+    core::Pair pair_;
+    QString first_, second_, reason_;
+};
+
+}  // namespace
+
+std::shared_ptr<const Figure> differenceFigure(const core::Comparison& comparison, int pair) {
+    return std::make_shared<DifferenceFigure>(comparison, pair);
+}
+
+}  // namespace plot

@@ -1,0 +1,310 @@
+// SPDX-License-Identifier: MIT
+#include "app/plot/interval_rows.h"
+
+#include <QCoreApplication>
+#include <QPolygonF>
+#include <algorithm>
+#include <cmath>
+
+#include "app/plot/axis.h"
+#include "app/plot/canvas.h"
+#include "app/plot/number_text.h"
+
+namespace plot {
+namespace {
+
+struct RowWords {
+    Q_DECLARE_TR_FUNCTIONS(IntervalRows)
+};
+
+constexpr double kGap = 1.0;           // between columns, in ems
+constexpr double kLeastPlot = 9.0;     // ems; below that the figures' column goes
+constexpr double kLeastName = 8.0;     // ems
+constexpr double kMostRowPitch = 1.9;  // ems
+constexpr int kMostRemarkLines = 3;
+
+struct Columns {
+    QRectF name;
+    std::vector<QRectF> counts;
+    QRectF plot;
+    QRectF figure;  // empty when there's no room for it
+};
+
+std::vector<const IntervalRow*> allRows(const IntervalRows& rows) {
+    std::vector<const IntervalRow*> all;
+    for (const IntervalRow& row : rows.rows) all.push_back(&row);
+    if (rows.pooled) all.push_back(&*rows.pooled);
+    return all;
+}
+
+double nameWidth(const Canvas& canvas, const IntervalRow& row) {
+    return row.isPlantName ? canvas.plantNameWidth(row.name) : canvas.widthOf(row.name, Type::Bold);
+}
+
+// The widest heading is broken into two lines, so a column need not be as wide as it.
+double headingWidth(const Canvas& canvas, const QString& heading) {
+    return std::min(canvas.widthOf(heading, Type::Small), 7.0 * canvas.em());
+}
+
+Columns columnsFor(const Canvas& canvas, const QRectF& area, const IntervalRows& rows) {
+    const double em = canvas.em(), gap = kGap * em;
+    double name = canvas.widthOf(rows.nameHeading, Type::Small), figure = headingWidth(canvas, rows.figureHeading);
+    std::vector<double> counts;
+    for (const QString& heading : rows.countHeadings) counts.push_back(headingWidth(canvas, heading));
+    for (const IntervalRow* row : allRows(rows)) {
+        // A key stands before the names of series.
+        name = std::max(name, nameWidth(canvas, *row) + (row->mark == RowMark::Series ? 2.4 * em : 0));
+        figure = std::max(figure, canvas.widthOf(row->figure));
+        for (std::size_t i = 0; i < counts.size() && std::ssize(row->counts) > static_cast<std::ptrdiff_t>(i); ++i)
+            counts[i] = std::max(counts[i], canvas.widthOf(row->counts[static_cast<qsizetype>(i)]));
+    }
+    double fixed = 0;
+    for (const double width : counts) fixed += width + gap;
+    const double wanted = std::max(0.3 * area.width(), kLeastPlot * em);
+    const double room = area.width() - fixed - figure - 2 * gap - wanted;
+    name = std::min(name, std::max(kLeastName * em, room));
+    const bool hasFigure = area.width() - name - fixed - figure - 2 * gap >= kLeastPlot * em;
+    if (!hasFigure) name = std::min(name, std::max(kLeastName * em, area.width() - fixed - gap - wanted));
+
+    Columns columns;
+    double left = area.left();
+    const auto take = [&](double width) {
+        const QRectF column(left, area.top(), width, area.height());
+        left += width + gap;
+        return column;
+    };
+    columns.name = take(name);
+    for (const double width : counts) columns.counts.push_back(take(width));
+    const double plotEnd = area.right() - (hasFigure ? figure + gap : 0.5 * em);
+    columns.plot = QRectF(left, area.top(), plotEnd - left, area.height());
+    if (hasFigure) columns.figure = QRectF(area.right() - figure, area.top(), figure, area.height());
+    return columns;
+}
+
+QRectF slice(const QRectF& column, double top, double height) {
+    return {column.left(), top, column.width(), height};
+}
+
+Scale scaleFor(const IntervalRows& rows, const QRectF& plot) {
+    if (rows.scale == RowScale::Share) return {.low = 0, .high = 1, .start = plot.left(), .end = plot.right()};
+    double low = 0, high = 0;
+    const auto reach = [&](const std::optional<core::Limits>& limits) {
+        if (limits) low = std::min(low, limits->low), high = std::max(high, limits->high);
+    };
+    for (const IntervalRow* row : allRows(rows)) {
+        reach(row->thick);
+        reach(row->thin);
+        if (row->value) reach(core::Limits{*row->value, *row->value});
+    }
+    const double least = 0.1;  // either side of zero, so that the zero line never lies on the edge
+    return {.low = std::min(-least, std::floor(low * 10) / 10),
+            .high = std::max(least, std::ceil(high * 10) / 10),
+            .start = plot.left(),
+            .end = plot.right()};
+}
+
+class RowPainter {
+  public:
+    RowPainter(Canvas& canvas, const QRectF& area, const IntervalRows& rows)
+        : canvas_(canvas),
+          rows_(rows),
+          area_(area),
+          columns_(columnsFor(canvas, area, rows)),
+          scale_(scaleFor(rows, columns_.plot)) {}
+
+    void paint() {
+        const double em = canvas_.em();
+        const double headings = headingLines() * canvas_.lineHeight(Type::Small) + 0.4 * em;
+        const double remarks = remarksHeight();
+        const double axis = (rows_.lowSide.isEmpty() && rows_.axisLabel.isEmpty() ? 1.0 : 2.1) * em + 0.3 * em;
+        const double room = area_.height() - headings - remarks - axis;
+        const auto wanted = static_cast<int>(rows_.rows.size());
+        const int pooled = rows_.pooled ? 1 : 0;
+        const int fitting = std::max(1, static_cast<int>(std::floor(room / em)) - pooled);
+        const int shown = wanted <= fitting ? wanted : std::max(1, fitting - 1);
+        const int lines = shown + pooled + (shown < wanted ? 1 : 0);
+        const double pitch = std::min(kMostRowPitch * em, room / std::max(1, lines));
+        const double top = area_.top() + headings, bottom = top + pitch * lines;
+        drawHeadings(area_.top());
+        drawGrid(top, bottom);
+        for (int i = 0; i < shown; ++i) drawRow(rows_.rows[static_cast<std::size_t>(i)], top + i * pitch, pitch);
+        if (shown < wanted) drawLeftOut(wanted - shown, top + shown * pitch, pitch);
+        if (rows_.pooled) drawPooled(top + (lines - 1) * pitch, pitch);
+        drawAxis(bottom);
+        drawRemarks(bottom + axis);
+    }
+
+  private:
+    int headingLines() const {
+        double most = 1;
+        const double line = canvas_.lineHeight(Type::Small);
+        for (std::size_t i = 0; i < columns_.counts.size(); ++i)
+            most =
+                std::max(most, canvas_.paragraphHeight(columns_.counts[i].width(),
+                                                       rows_.countHeadings[static_cast<qsizetype>(i)], Type::Small, 2) /
+                                   line);
+        if (!columns_.figure.isEmpty())
+            most = std::max(
+                most, canvas_.paragraphHeight(columns_.figure.width(), rows_.figureHeading, Type::Small, 2) / line);
+        return static_cast<int>(std::lround(most));
+    }
+
+    double remarksHeight() const {
+        double height = 0;
+        for (const QString& remark : rows_.remarks)
+            height +=
+                canvas_.paragraphHeight(area_.width(), remark, Type::Plain, kMostRemarkLines) + 0.2 * canvas_.em();
+        return height;
+    }
+
+    void drawHeading(const QRectF& column, const QString& text, double top, Qt::Alignment alignment) {
+        const int lines = headingLines();
+        const double line = canvas_.lineHeight(Type::Small);
+        const double own = canvas_.paragraphHeight(column.width(), text, Type::Small, 2);
+        canvas_.paragraph(slice(column, top + lines * line - own, own), text, canvas_.palette().quietText, Type::Small,
+                          2, alignment);
+    }
+
+    void drawHeadings(double top) {
+        drawHeading(columns_.name, rows_.nameHeading, top, Qt::AlignLeft);
+        for (std::size_t i = 0; i < columns_.counts.size(); ++i)
+            drawHeading(columns_.counts[i], rows_.countHeadings[static_cast<qsizetype>(i)], top, Qt::AlignRight);
+        if (!columns_.figure.isEmpty()) drawHeading(columns_.figure, rows_.figureHeading, top, Qt::AlignRight);
+        const double y = top + headingLines() * canvas_.lineHeight(Type::Small) + 0.15 * canvas_.em();
+        canvas_.stroke({area_.left(), y}, {area_.right(), y}, canvas_.palette().grid, 0.06);
+    }
+
+    std::vector<double> ticks() const {
+        const int most = std::max(3, static_cast<int>(columns_.plot.width() / (3.4 * canvas_.em())));
+        return rows_.scale == RowScale::Share ? shareTicks(1, most) : differenceTicks(scale_.low, scale_.high, most);
+    }
+
+    void drawGrid(double top, double bottom) {
+        for (const double tick : ticks()) {
+            const double x = scale_.at(tick);
+            canvas_.stroke({x, top}, {x, bottom}, canvas_.palette().grid, 0.06);
+        }
+        if (rows_.scale == RowScale::Difference)
+            canvas_.stroke({scale_.at(0), top}, {scale_.at(0), bottom}, canvas_.palette().axis, 0.09);
+    }
+
+    void drawAxis(double bottom) {
+        const double em = canvas_.em();
+        const Palette& palette = canvas_.palette();
+        canvas_.stroke({columns_.plot.left(), bottom}, {columns_.plot.right(), bottom}, palette.axis, 0.07);
+        for (const double tick : ticks()) {
+            const double x = scale_.at(tick);
+            canvas_.stroke({x, bottom}, {x, bottom + 0.2 * em}, palette.axis, 0.07);
+            const QString label = rows_.scale == RowScale::Share ? shareText(tick) : pointsText(tick);
+            canvas_.line({x - 2 * em, bottom + 0.25 * em, 4 * em, em}, Qt::AlignHCenter | Qt::AlignTop, label,
+                         palette.quietText, Type::Small);
+        }
+        const QRectF below(columns_.plot.left() - kGap * em / 2, bottom + 1.25 * em, columns_.plot.width() + kGap * em,
+                           em);
+        if (!rows_.lowSide.isEmpty())
+            drawSides(below);
+        else if (!rows_.axisLabel.isEmpty())
+            canvas_.line(below, Qt::AlignHCenter | Qt::AlignTop, rows_.axisLabel, palette.quietText, Type::Small);
+    }
+
+    // The two sides meet at zero; where one is too short for its words they may reach out to the columns beside the plot.
+    void drawSides(const QRectF& below) {
+        const double em = canvas_.em(), zero = scale_.at(0), gap = 0.7 * em;
+        const double leftEnd = area_.left(), rightEnd = area_.right();
+        canvas_.line({leftEnd, below.top(), zero - gap - leftEnd, em}, Qt::AlignRight | Qt::AlignTop,
+                     QStringLiteral("← ") + rows_.lowSide, canvas_.palette().quietText, Type::Small);
+        canvas_.line({zero + gap, below.top(), rightEnd - zero - gap, em}, Qt::AlignLeft | Qt::AlignTop,
+                     rows_.highSide + QStringLiteral(" →"), canvas_.palette().quietText, Type::Small);
+    }
+
+    void drawTexts(const IntervalRow& row, double top, double pitch, Type type) {
+        const Palette& palette = canvas_.palette();
+        QRectF name = slice(columns_.name, top, pitch);
+        if (row.mark == RowMark::Series) {
+            canvas_.sample({name.left(), top, 1.8 * canvas_.em(), pitch}, palette.look(row.series));
+            name.setLeft(name.left() + 2.4 * canvas_.em());
+        }
+        if (row.isPlantName)
+            canvas_.plantName(name, row.name);
+        else
+            canvas_.line(name, Qt::AlignLeft | Qt::AlignVCenter, row.name, palette.text, type);
+        for (std::size_t i = 0; i < columns_.counts.size() && std::ssize(row.counts) > static_cast<std::ptrdiff_t>(i);
+             ++i)
+            canvas_.line(slice(columns_.counts[i], top, pitch), Qt::AlignRight | Qt::AlignVCenter,
+                         row.counts[static_cast<qsizetype>(i)], palette.text, Type::Plain);
+        if (!columns_.figure.isEmpty())
+            canvas_.line(slice(columns_.figure, top, pitch), Qt::AlignRight | Qt::AlignVCenter, row.figure,
+                         palette.text, Type::Plain);
+        canvas_.hint({area_.left(), top, area_.width(), pitch}, row.hint);
+    }
+
+    void drawLimits(const std::optional<core::Limits>& limits, double y, double width, bool hasEnds,
+                    const QColor& color) {
+        if (!limits) return;
+        const double low = scale_.at(limits->low), high = scale_.at(limits->high), end = 0.24 * canvas_.em();
+        canvas_.stroke({low, y}, {high, y}, color, width);
+        if (!hasEnds) return;
+        for (const double x : {low, high}) canvas_.stroke({x, y - end}, {x, y + end}, color, width);
+    }
+
+    void drawRow(const IntervalRow& row, double top, double pitch) {
+        const Palette& palette = canvas_.palette();
+        const double y = top + pitch / 2;
+        drawTexts(row, top, pitch, Type::Plain);
+        const QColor color = row.mark == RowMark::Square ? palette.text : palette.look(row.series).line;
+        drawLimits(row.thin, y, 0.09, true, color);
+        drawLimits(row.thick, y, row.mark == RowMark::Square ? 0.12 : 0.26, false, color);
+        if (!row.value) return;
+        const QPointF place(scale_.at(*row.value), y);
+        if (row.mark == RowMark::Square) {
+            canvas_.marker(place, Marker::Square, 0.3 + 0.55 * std::sqrt(row.weight), palette.look(0).line);
+            return;
+        }
+        canvas_.marker(place, palette.look(row.series).marker, 0.86, palette.paper);
+        canvas_.marker(place, palette.look(row.series).marker, 0.68, color);
+    }
+
+    void drawPooled(double top, double pitch) {
+        const IntervalRow& row = *rows_.pooled;
+        const Palette& palette = canvas_.palette();
+        canvas_.stroke({area_.left(), top}, {area_.right(), top}, palette.grid, 0.06);
+        drawTexts(row, top, pitch, Type::Bold);
+        if (!row.value || !row.thick) return;
+        const double y = top + pitch / 2, half = 0.36 * canvas_.em(), x = scale_.at(*row.value);
+        QPainterPath diamond(QPointF(scale_.at(row.thick->low), y));
+        diamond.lineTo(x, y - half);
+        diamond.lineTo(scale_.at(row.thick->high), y);
+        diamond.lineTo(x, y + half);
+        diamond.closeSubpath();
+        canvas_.fill(diamond, palette.text);
+    }
+
+    void drawLeftOut(int count, double top, double pitch) {
+        canvas_.line({area_.left(), top, columns_.plot.left() - area_.left() + columns_.plot.width(), pitch},
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     RowWords::tr("and %1 more, in the table of figures", "lines of a figure without room")
+                         .arg(countText(count)),
+                     canvas_.palette().quietText, Type::Small);
+    }
+
+    void drawRemarks(double top) {
+        for (const QString& remark : rows_.remarks)
+            top += canvas_.paragraph({area_.left(), top, area_.width(), canvas_.em()}, remark, canvas_.palette().text,
+                                     Type::Plain, kMostRemarkLines) +
+                   0.2 * canvas_.em();
+    }
+
+    Canvas& canvas_;
+    const IntervalRows& rows_;
+    QRectF area_;
+    Columns columns_;
+    Scale scale_;
+};
+
+}  // namespace
+
+void drawIntervalRows(Canvas& canvas, const QRectF& area, const IntervalRows& rows) {
+    RowPainter(canvas, area, rows).paint();
+}
+
+}  // namespace plot
