@@ -32,16 +32,13 @@ struct BetaBinomialFit {
 ///
 /// Domain    0 <= successes <= trials, else std::domain_error. Empty trays are left out; no trays at all is allowed.
 /// Returns   correlation 0 when the likelihood is largest there (one tray, or less spread than chance); 1 when every
-/// tray is all or nothing
-///           and both kinds occur; absent when all or none succeeded or no tray has two trials. A correlation below 0
-///           is not considered.
+///           tray is all or nothing and both kinds occur; absent when all or none succeeded or no tray has two
+///           trials. A correlation below 0 is not considered.
 /// Assumes   rates of trays are drawn from one beta distribution.
 /// Accuracy  mean and correlation to 1e-8, log likelihood to 1e-10. Sums of log(mean (1 - rho) + j rho) instead of
-/// differences of log
-///           gammas, which cancel near correlation 0.
-/// Source    Skellam (1948), J. R. Stat. Soc. B 10, 257-261; Crowder (1978), Appl. Stat. 27, 34-37; boundary: Self and
-/// Liang (1987),
-///           J. Am. Stat. Assoc. 82, 605-610.
+///           differences of log gammas, which cancel near correlation 0.
+/// Source    Skellam (1948), J. R. Stat. Soc. B 10, 257-261; Crowder (1978), Appl. Stat. 27, 34-37; boundary: Self
+///           and Liang (1987), J. Am. Stat. Assoc. 82, 605-610.
 [[nodiscard]] BetaBinomialFit fitBetaBinomial(std::span<const Tray> trays);
 
 struct CommonCorrelationFit {

@@ -23,13 +23,15 @@ struct DesignEffect {
 
 /// The design effect of one arm in several trays.
 ///
-/// m / (m - 1) sum(y - n p)^2 / (sum n)^2 over p (1 - p) / sum n, p being the pooled rate of the m trays. Below 1 when
-/// trays are more alike than chance would have them.
+/// m / (m - 1) sum(y - n p)^2 / (sum n)^2 over p (1 - p) / sum n, p being the pooled rate of the m trays. Below 1
+/// when trays are more alike than chance would have them.
 ///
 /// Domain    0 <= successes <= trials in each tray, else std::domain_error. Empty trays are left out; no trays at all
-/// is allowed. Returns   one tray, or all or none succeeded: no design effect (it is not 1, it is not known). Equal
-/// trays: 0. Assumes   trays are independent of each other. Accuracy  1e-9 relative. Source    Rao and Scott (1992),
-/// Biometrics 48, 577-585.
+///           is allowed.
+/// Returns   one tray, or all or none succeeded: no design effect (it is not 1, it is not known). Equal trays: 0.
+/// Assumes   trays are independent of each other.
+/// Accuracy  1e-9 relative.
+/// Source    Rao and Scott (1992), Biometrics 48, 577-585.
 [[nodiscard]] DesignEffect raoScottDesignEffect(std::span<const Tray> trays);
 
 }  // namespace stats

@@ -26,9 +26,12 @@ struct TrayTTest {
 /// from two trays an arm.
 ///
 /// Domain    0 <= successes <= trials in each tray, 0 < level < 1; else std::domain_error. Empty trays are left out.
-/// Returns   one tray an arm: 0 degrees of freedom, no standard error, no p. Identical rates within each arm: standard
-/// error 0, no t, no p. Assumes   trays are independent; arms spread alike. Accuracy  1e-9 relative. Source    Student
-/// (1908), Biometrika 6, 1-25; Donner and Klar (2000), Design and Analysis of Cluster Randomization Trials, ch. 6.
+/// Returns   one tray an arm: 0 degrees of freedom, no standard error, no p. Identical rates within each arm:
+///           standard error 0, no t, no p.
+/// Assumes   trays are independent; arms spread alike.
+/// Accuracy  1e-9 relative.
+/// Source    Student (1908), Biometrika 6, 1-25; Donner and Klar (2000), Design and Analysis of Cluster Randomization
+///           Trials, ch. 6.
 [[nodiscard]] TrayTTest trayTTest(std::span<const Tray> first, std::span<const Tray> second, double level = 0.95);
 
 }  // namespace stats

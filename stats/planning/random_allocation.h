@@ -21,8 +21,8 @@ namespace stats {
 [[nodiscard]] std::vector<int> allocateWithinBlocks(std::span<const int> blockSizes, int arms, SeededRandom& random);
 
 /// The same for `units` in a row cut into blocks of `blockSize`, the last one being whatever is left.
-/// Domain    units >= 0, arms >= 1, blockSize >= 1; else std::domain_error. A block size that is no multiple of `arms`
-/// is allowed.
+/// Domain    units >= 0, arms >= 1, blockSize >= 1; else std::domain_error. A block size that is no multiple of
+///           `arms` is allowed.
 [[nodiscard]] std::vector<int> allocateInBlocks(int units, int arms, int blockSize, SeededRandom& random);
 
 }  // namespace stats

@@ -29,7 +29,7 @@ struct BreslowDayTaroneTest {
 /// Assumes   independent trials, strata of some size (fitted counts of 5 and more, common practice).
 /// Accuracy  1e-8 relative. The fitted count is the root of a quadratic, taken in the form that does not cancel.
 /// Source    Breslow and Day (1980), Statistical Methods in Cancer Research I, p. 142; Tarone (1985), Biometrika 72,
-/// 91-95.
+///           91-95.
 [[nodiscard]] BreslowDayTaroneTest breslowDayTaroneTest(std::span<const Stratum> strata);
 
 }  // namespace stats

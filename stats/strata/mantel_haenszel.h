@@ -26,9 +26,11 @@ struct PooledOddsRatio {
 ///
 /// Domain    0 <= successes <= trials, 0 < level < 1; else std::domain_error. No strata at all is allowed.
 /// Returns   no informative stratum: no estimate, limits [0, infinity]. Discordance in one direction only: 0 or
-/// infinity, same limits. Assumes   independent trials; one odds ratio in all strata. Accuracy  1e-9 relative against
-/// R's mantelhaen.test. Source    Mantel and Haenszel (1959), J. Natl. Cancer Inst. 22, 719-748; Robins, Breslow and
-/// Greenland (1986), Biometrics 42, 311-323.
+///           infinity, same limits.
+/// Assumes   independent trials; one odds ratio in all strata.
+/// Accuracy  1e-9 relative against R's mantelhaen.test.
+/// Source    Mantel and Haenszel (1959), J. Natl. Cancer Inst. 22, 719-748; Robins, Breslow and Greenland (1986),
+///           Biometrics 42, 311-323.
 [[nodiscard]] PooledOddsRatio mantelHaenszelOddsRatio(std::span<const Stratum> strata, double level);
 
 struct PooledDifference {
@@ -40,14 +42,13 @@ struct PooledDifference {
 
 /// Mantel and Haenszel's difference of two rates, arm 1 minus arm 2, with Sato's variance.
 ///
-/// sum((a n2 - c n1) / N) / sum(n1 n2 / N). A stratum with an empty arm adds nothing; one with nothing but failures (or
-/// successes) says "no difference here" and pulls the pooled difference towards 0.
+/// sum((a n2 - c n1) / N) / sum(n1 n2 / N). A stratum with an empty arm adds nothing; one with nothing but failures
+/// (or successes) says "no difference here" and pulls the pooled difference towards 0.
 ///
 /// Domain    0 <= successes <= trials, 0 < level < 1; else std::domain_error. No strata at all is allowed.
-/// Returns   no stratum with both arms: no estimate, limits [-1, 1]. Sato's variance can be 0 (all failed in both arms,
-/// say); then the
-///           limits meet in the estimate, which is no proof of equality: show Miettinen and Nurminen's interval beside
-///           it.
+/// Returns   no stratum with both arms: no estimate, limits [-1, 1]. Sato's variance can be 0 (all failed in both
+///           arms, say); then the limits meet in the estimate, which is no proof of equality: show Miettinen and
+///           Nurminen's interval beside it.
 /// Assumes   independent trials; one difference in all strata.
 /// Accuracy  1e-9 relative against metafor's rma.mh.
 /// Source    Greenland and Robins (1985), Biometrics 41, 55-68; Sato (1989), Biometrics 45, 1323-1324.

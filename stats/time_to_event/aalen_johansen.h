@@ -27,14 +27,15 @@ struct IncidenceStep {
     double variance2{};
 };
 
-/// Aalen and Johansen's estimate, one step for each day with an event; events come before withdrawals on the same day.
+/// Aalen and Johansen's estimate, one step for each day with an event; events come before withdrawals on the same
+/// day.
 ///
-/// Domain    day >= 0 and finite, cause 0, 1 or 2, weight >= 0 and finite; else std::domain_error. No rows is allowed.
+/// Domain    day >= 0 and finite, cause 0, 1 or 2, weight >= 0 and finite; else std::domain_error. No rows is
+///           allowed.
 /// Returns   empty without events.
 /// Assumes   withdrawal has nothing to do with what would have happened.
 /// Accuracy  1e-9 relative. The variances are the delta method's, as survival::survfit gives them; cmprsk::cuminc's
-/// Aalen-type ones differ
-///           by 1 to 30 % in samples of 40, and both are legitimate.
+///           Aalen-type ones differ by 1 to 30 % in samples of 40, and both are legitimate.
 /// Source    Aalen and Johansen (1978), Scand. J. Stat. 5, 141-150.
 [[nodiscard]] std::vector<IncidenceStep> aalenJohansen(std::span<const ExactDay> rows);
 

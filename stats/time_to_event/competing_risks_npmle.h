@@ -39,14 +39,15 @@ struct CumulativeIncidence {
 /// interval: show the curve only as far as someone is still watched.
 ///
 /// Domain    as requireObservations(); no observations and weight 0 are allowed.
-/// Returns   no observation of positive weight: empty curves, neither = 1. A stop request ends it early with converged
-/// = false. Assumes   check days do not depend on what would have been found. Accuracy  stops when max_j sum_i w_i A_ij
-/// / (A p)_i - sum w, which bounds the distance to the largest log likelihood, is below 1e-8 of the
-///           sum of weights (in practice 1e-12). Masses may be one solution of several where rows cannot tell intervals
-///           apart.
-/// Source    Hudgens, Satten and Longini (2001), Biometrics 57, 74-80; Turnbull (1976), J. R. Stat. Soc. B 38, 290-295;
-/// the Newton steps
-///           under the constraint of nonnegative masses after Wang (2007), J. R. Stat. Soc. B 69, 185-198.
+/// Returns   no observation of positive weight: empty curves, neither = 1. A stop request ends it early with
+///           converged = false.
+/// Assumes   check days do not depend on what would have been found.
+/// Accuracy  stops when max_j sum_i w_i A_ij / (A p)_i - sum w, which bounds the distance to the largest log
+///           likelihood, is below 1e-8 of the sum of weights (in practice 1e-12). Masses may be one solution of
+///           several where rows cannot tell intervals apart.
+/// Source    Hudgens, Satten and Longini (2001), Biometrics 57, 74-80; Turnbull (1976), J. R. Stat. Soc. B 38,
+///           290-295; the Newton steps under the constraint of nonnegative masses after Wang (2007), J. R. Stat. Soc.
+///           B 69, 185-198.
 [[nodiscard]] CumulativeIncidence competingRisksNpmle(std::span<const Observation> observations,
                                                       std::stop_token stop = {});
 

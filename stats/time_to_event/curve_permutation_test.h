@@ -31,19 +31,19 @@ struct CurvePermutationTest {
 /// Permutation test of equal curves of cause 1.
 ///
 /// The statistic is the area between the two arms' curves, from day 0 to `until` (unset: the last day of any
-/// observation): the integral of |share 1 - share 2| over days, mass spread evenly inside its interval. The area rather
-/// than the largest distance, because the latter hangs on one interval; and one curve an arm over all strata, because
-/// those are the curves shown. Labels are permuted only within a stratum, keeping the number of batches an arm has
-/// there, so plants that are over-represented in an arm do not make a difference.
+/// observation): the integral of |share 1 - share 2| over days, mass spread evenly inside its interval. The area
+/// rather than the largest distance, because the latter hangs on one interval; and one curve an arm over all strata,
+/// because those are the curves shown. Labels are permuted only within a stratum, keeping the number of batches an
+/// arm has there, so plants that are over-represented in an arm do not make a difference.
 ///
-/// Domain    as competingRisksNpmle(); permutations >= 1, until > 0; else std::domain_error. Batches without weight are
-/// left out. Returns   absent where an arm has no batch. One batch an arm: p = 1. All arrangements are enumerated when
-/// there are no more than
-///           `permutations` of them.
+/// Domain    as competingRisksNpmle(); permutations >= 1, until > 0; else std::domain_error. Batches without weight
+///           are left out.
+/// Returns   absent where an arm has no batch. One batch an arm: p = 1. All arrangements are enumerated when there
+///           are no more than `permutations` of them.
 /// Assumes   under the null hypothesis any batch of a stratum could as well have been in the other arm.
 /// Accuracy  the statistic to 1e-6 of itself; values that near the observed one count as equal to it.
-/// Source    Edgington and Onghena (2007), Randomization Tests, 4th ed.; Pesarin and Salmaso (2010), Permutation Tests
-/// for Complex Data.
+/// Source    Edgington and Onghena (2007), Randomization Tests, 4th ed.; Pesarin and Salmaso (2010), Permutation
+///           Tests for Complex Data.
 [[nodiscard]] std::optional<CurvePermutationTest> curvePermutationTest(std::span<const LabelledBatch> batches,
                                                                        int permutations, SeededRandom& random,
                                                                        std::optional<double> until = {},
