@@ -8,6 +8,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/batch/check.h"
 #include "core/batch/loss_cause.h"
@@ -19,8 +20,8 @@ namespace core {
 struct CheckEntry {
     int rooted{};  // new since the check before, also where the total was typed
     int withdrawn{};
-    std::vector<Loss> losses;
-    std::string note;
+    std::vector<Loss> losses{};
+    std::string note{};
     bool closesBatch{};
 
     [[nodiscard]] int lost() const;

@@ -13,7 +13,7 @@ namespace {
 constexpr double intraclassCorrelation = 0.08;  // of cuttings in one batch
 constexpr double spreadOfLogDays = 0.26;        // of those that root
 constexpr double spreadOfLogDaysToLoss = 0.55;
-constexpr double lostOfThoseThatCannotRoot = 0.8;  // the others stay alive without roots
+constexpr double lostOfThoseThatCannotRoot = 0.9;  // the others stay alive without roots
 constexpr double lostToPests = 0.45;
 constexpr int neverSeen = std::numeric_limits<int>::max();
 constexpr int earliestLook = 4;  // days after sticking; before that nobody disturbs cuttings

@@ -26,8 +26,8 @@ struct DaySpan {
 };
 
 // What befell the place in its second season.
-inline constexpr DaySpan coldSpell{DemoCalendar::secondSeason + 8, DemoCalendar::secondSeason + 30};
-inline constexpr DaySpan pestOutbreak{DemoCalendar::secondSeason + 84, DemoCalendar::secondSeason + 112};
+inline constexpr DaySpan coldSpell{DemoCalendar::secondSeason + 96, DemoCalendar::secondSeason + 122};
+inline constexpr DaySpan pestOutbreak{DemoCalendar::secondSeason + 146, DemoCalendar::secondSeason + 174};
 inline constexpr int stationWithPests = 2;
 
 }  // namespace core

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <cstdint>
 
 #include "core/demo/demo_shelves.h"
 #include "core/trial/allocation.h"
@@ -100,22 +102,29 @@ class LotPlanner {
     std::vector<int> bag_;
 };
 
-/// `sessions` days in order, spread over a season with some chance in it.
-void addSessionDays(std::vector<int>& days, int firstDay, int sessions, stats::SeededRandom& random) {
-    for (int session = 0; session < sessions; ++session) {
-        const double place = (session + random.uniform()) / sessions;
-        days.push_back(firstDay + static_cast<int>(place * DemoCalendar::seasonLength));
-    }
+/// `sessions` places in [0, 1), in order, evenly spread but for some chance.
+std::vector<double> placesInSeason(int sessions, stats::SeededRandom& random) {
+    std::vector<double> places;
+    for (int session = 0; session < sessions; ++session) places.push_back((session + random.uniform()) / sessions);
+    return places;
+}
+
+std::vector<int> sessionDays(int sessions, stats::SeededRandom& random) {
+    const int inFirstSeason = sessions * 2 / 5;
+    std::vector<int> days;
+    for (const double place : placesInSeason(inFirstSeason, random))
+        days.push_back(static_cast<int>(place * DemoCalendar::seasonLength));
+    // The second season grows busier towards today, so that there is work on the bench.
+    for (const double place : placesInSeason(sessions - inFirstSeason, random))
+        days.push_back(DemoCalendar::secondSeason + static_cast<int>(std::sqrt(place) * DemoCalendar::seasonLength));
+    return days;
 }
 
 }  // namespace
 
 std::vector<DemoSessionPlan> demoPlan(int batches, const std::vector<Trial>& trials, stats::SeededRandom& random) {
     const int sessions = std::clamp(batches / 3, 1, 280);
-    const int inFirstSeason = sessions * 2 / 5;  // the second season is the busier one
-    std::vector<int> days;
-    addSessionDays(days, 0, inFirstSeason, random);
-    addSessionDays(days, DemoCalendar::secondSeason, sessions - inFirstSeason, random);
+    const std::vector<int> days = sessionDays(sessions, random);
     LotPlanner planner(batches, trials, random);
     std::vector<DemoSessionPlan> plan;
     for (int session = 0; session < sessions; ++session) {

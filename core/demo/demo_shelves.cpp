@@ -136,10 +136,10 @@ void addStations(Shelves& shelves, IdSource& ids) {
                                     .walkingOrder = place,
                                     .note = note});
     };
-    add("Tub north", water, 6, 10, "Air stone at the back; collars of foam.");
-    add("Tub south", water, 6, 10, "Gets the evening sun.");
-    add("Bench west", tray, 8, 10, "Over the heating mat.");
-    add("Bench east", tray, 8, 10, "Next to the door.");
+    add("Tub north", water, 8, 14, "Air stone at the back; collars of foam.");
+    add("Tub south", water, 8, 14, "Gets the evening sun.");
+    add("Bench west", tray, 8, 16, "Over the heating mat.");
+    add("Bench east", tray, 8, 16, "Next to the door.");
 }
 
 void addMedia(Shelves& shelves, IdSource& ids) {
