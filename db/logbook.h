@@ -34,14 +34,15 @@ struct OpenOptions {
     Clock clock;
     std::string author;  // who is acting, for the history; may be empty
     Access access{Access::ReadWrite};
-    bool asWindow{};  // take the window lock: see Logbook::isOpenInAnotherWindow()
+    bool asWindow{};                           // take the window lock: see Logbook::isOpenInAnotherWindow()
+    std::chrono::milliseconds patience{3000};  // how long to wait while another process writes
 };
 
 struct HistoryEntry {
     std::int64_t number{};  // rising
     std::string at;         // "2026-03-14T10:42:05Z"
     std::string author;
-    std::string words;      // "check of B260047K"; for an undo the words of what was undone
+    std::string words;  // "check of B260047K"; for an undo the words of what was undone
     enum class Kind { Action, Undo, Redo } kind{Kind::Action};
     bool isUndone{};     // an action that was taken back and not redone
     bool canBeUndone{};  // the newest action still standing that no migration has sealed

@@ -18,7 +18,8 @@ struct CheckDraft {
 };
 
 /// A whole round, or one look: all of it or nothing, one step of history. A refusal's field is prefixed with the batch's code.
-[[nodiscard]] core::Result<Changes> recordChecks(Logbook& logbook, const std::vector<CheckDraft>& checks, core::Date today);
+[[nodiscard]] core::Result<Changes> recordChecks(Logbook& logbook, const std::vector<CheckDraft>& checks,
+                                                 core::Date today);
 [[nodiscard]] core::Result<Changes> changeCheck(Logbook& logbook, const core::Check& check, core::Date today);
 [[nodiscard]] core::Result<Changes> deleteCheck(Logbook& logbook, core::CheckId check);
 

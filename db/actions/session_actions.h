@@ -14,9 +14,10 @@ namespace db {
 /// Things made on the spot while a session is written down: a batch may name a new plant, stock plant, station and so on by an id that is
 /// in `made` and not in the logbook yet (any id that core::Id allows; the caller draws it with newId()).
 struct SessionDraft {
-    core::Session session;              // id unset: new
-    core::Shelves made;                 // only its lists are used
-    std::vector<core::Batch> batches;   // ids, session and stuckOn are filled in; an empty code is given the next free one
+    core::Session session;  // id unset: new
+    core::Shelves made;     // only its lists are used
+    std::vector<core::Batch>
+        batches;  // ids, session and stuckOn are filled in; an empty code is given the next free one
 };
 
 struct SessionWritten {
@@ -28,9 +29,12 @@ struct SessionWritten {
 [[nodiscard]] core::Result<SessionWritten> stickSession(Logbook& logbook, SessionDraft draft, core::Date today);
 /// Changes anything of a batch but its session and day; code uniqueness included.
 [[nodiscard]] core::Result<Changes> changeBatch(Logbook& logbook, const core::Batch& batch, core::Date today);
-[[nodiscard]] core::Result<Changes> changeSession(Logbook& logbook, const core::Session& session, core::Date today);  // moves its batches' day too
-[[nodiscard]] core::Result<Changes> deleteBatch(Logbook& logbook, core::BatchId batch);  // with its checks, and its session if that is then empty
-[[nodiscard]] core::Result<Changes> closeBatch(Logbook& logbook, core::BatchId batch, core::Date on, const std::string& reason, core::Date today);
+[[nodiscard]] core::Result<Changes> changeSession(Logbook& logbook, const core::Session& session,
+                                                  core::Date today);  // moves its batches' day too
+[[nodiscard]] core::Result<Changes> deleteBatch(
+    Logbook& logbook, core::BatchId batch);  // with its checks, and its session if that is then empty
+[[nodiscard]] core::Result<Changes> closeBatch(Logbook& logbook, core::BatchId batch, core::Date on,
+                                               const std::string& reason, core::Date today);
 [[nodiscard]] core::Result<Changes> reopenBatch(Logbook& logbook, core::BatchId batch);
 
 /// A random id, as add() would give.

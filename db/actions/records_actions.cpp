@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: MIT
+#include "db/actions/records_actions.h"
+
+#include <algorithm>
+#include <set>
+#include <unordered_map>
+
+#include "core/units/entered_text.h"
+#include "db/actions/ask_first.h"
+
+namespace db {
+
+namespace {
+
+/// From an id in the records that come in to the id that the thing has in the logbook.
+template <class ThingId>
+class IdMap {
+  public:
+    void set(ThingId from, ThingId to) { ids_[from] = to; }
+    [[nodiscard]] ThingId operator()(ThingId from) const {
+        const auto found = ids_.find(from);
+        return found == ids_.end() ? ThingId{} : found->second;
+    }
+
+  private:
+    std::unordered_map<ThingId, ThingId> ids_;
+};
+
+bool isSameName(const core::Plant& a, const core::Plant& b) {
+    return a.botanicalName == b.botanicalName && a.cultivar == b.cultivar;
+}
+
+bool isSameName(const core::StockPlant& a, const core::StockPlant& b) {
+    return a.plant == b.plant && a.label == b.label;
+}
+
+template <class Thing>
+bool isSameName(const Thing& a, const Thing& b) {
+    return a.name == b.name;
+}
+
+core::Refusal codeIsTaken(const std::string& code) {
+    const std::string value = core::quotable(code);
+    return {
+        .field = "Code",
+        .value = value,
+        .allowed = "a code that no other batch has",
+        .sentence = "The batch " + value + " is in the logbook already, or comes twice; each code may be there once."};
+}
+
+/// Brings records in. Into a logbook without sessions they keep their ids; else every row gets a new one.
+class RecordsWriting {
+  public:
+    RecordsWriting(const Logbook& logbook, Writer& writer, core::Records& records, std::stop_token stop)
+        : logbook_(logbook),
+          writer_(writer),
+          records_(records),
+          stop_(std::move(stop)),
+          shelves_(logbook.shelves()),
+          keepsIds_(logbook.sessions().empty()) {}
+
+    core::Refusals write(bool withFacts) {
+        core::Refusals faults = takenCodes();
+        if (!faults.empty()) return faults;
+        if (withFacts) writer_.change(records_.shelves.facts);
+        writeShelves();
+        for (core::Session& session : records_.sessions) sessions_.set(session.id, addAs(session.id, session));
+        for (core::BatchRecord& record : records_.batches) {
+            if (stop_.stop_requested())
+                return {{.field = "Records",
+                         .value = "stopped",
+                         .allowed = "",
+                         .sentence = "The records were not brought in, because it was stopped before the end."}};
+            writeBatch(record);
+        }
+        return {};
+    }
+
+  private:
+    core::Refusals takenCodes() const {
+        core::Refusals faults;
+        std::set<std::string> seen;
+        for (const core::BatchRecord& record : records_.batches)
+            if (!seen.insert(record.batch.code).second || logbook_.batchWithCode(record.batch.code).isSet())
+                faults.push_back(codeIsTaken(record.batch.code));
+        return faults;
+    }
+
+    template <class Thing, class ThingId>
+    ThingId addAs(ThingId id, Thing thing) {
+        thing.id = keepsIds_ ? id : ThingId{};
+        return writer_.add(thing);
+    }
+
+    /// Uses what the logbook has by that name, else adds it.
+    template <class Thing, class ThingId>
+    void bringIn(std::vector<Thing>& things, std::vector<Thing>& shelf, IdMap<ThingId>& ids) {
+        for (Thing& thing : things) {
+            const ThingId from = thing.id;
+            const auto there =
+                std::ranges::find_if(shelf, [&](const Thing& other) { return isSameName(other, thing); });
+            if (there != shelf.end()) {
+                ids.set(from, there->id);
+                continue;
+            }
+            const bool isTaken = core::find(shelf, from) != nullptr;
+            thing.id = addAs(isTaken ? ThingId{} : from, thing);
+            ids.set(from, thing.id);
+            shelf.push_back(thing);
+        }
+    }
+
+    void writeShelves() {
+        core::Shelves& from = records_.shelves;
+        bringIn(from.plants, shelves_.plants, plants_);
+        for (core::StockPlant& stockPlant : from.stockPlants) stockPlant.plant = plants_(stockPlant.plant);
+        bringIn(from.stockPlants, shelves_.stockPlants, stockPlants_);
+        bringIn(from.methods, shelves_.methods, methods_);
+        for (core::Station& station : from.stations) station.method = methods_(station.method);
+        bringIn(from.stations, shelves_.stations, stations_);
+        bringIn(from.media, shelves_.media, media_);
+        bringIn(from.treatments, shelves_.treatments, treatments_);
+        bringIn(from.cuttingKinds, shelves_.cuttingKinds, cuttingKinds_);
+        for (core::LossCause& cause : from.lossCauses) freeKey(cause);
+        bringIn(from.lossCauses, shelves_.lossCauses, causes_);
+        bringIn(from.trials, shelves_.trials, trials_);
+    }
+
+    /// A cause that is new here gives up its key to one that has it.
+    void freeKey(core::LossCause& cause) const {
+        for (const core::LossCause& other : shelves_.lossCauses)
+            if (other.key == cause.key) cause.key = '\0';
+    }
+
+    void writeBatch(core::BatchRecord& record) {
+        core::Batch& batch = record.batch;
+        batch.session = sessions_(batch.session);
+        batch.plant = plants_(batch.plant);
+        batch.stockPlant = stockPlants_(batch.stockPlant);
+        batch.method = methods_(batch.method);
+        batch.station = stations_(batch.station);
+        batch.medium = media_(batch.medium);
+        batch.treatment = treatments_(batch.treatment);
+        batch.cuttingKind = cuttingKinds_(batch.cuttingKind);
+        batch.trial = trials_(batch.trial);
+        const core::BatchId written = addAs(batch.id, batch);
+        for (core::Check& check : record.checks) {
+            check.batch = written;
+            for (core::Loss& loss : check.losses) loss.cause = causes_(loss.cause);
+            addAs(check.id, check);
+        }
+    }
+
+    const Logbook& logbook_;
+    Writer& writer_;
+    core::Records& records_;
+    std::stop_token stop_;
+    core::Shelves shelves_;
+    bool keepsIds_;
+    IdMap<core::PlantId> plants_;
+    IdMap<core::StockPlantId> stockPlants_;
+    IdMap<core::MethodId> methods_;
+    IdMap<core::StationId> stations_;
+    IdMap<core::MediumId> media_;
+    IdMap<core::TreatmentId> treatments_;
+    IdMap<core::CuttingKindId> cuttingKinds_;
+    IdMap<core::LossCauseId> causes_;
+    IdMap<core::TrialId> trials_;
+    IdMap<core::SessionId> sessions_;
+};
+
+}  // namespace
+
+core::Result<Changes> addRecords(Logbook& logbook, core::Records records, const std::string& words, bool withFacts,
+                                 std::stop_token stop) {
+    return actUnlessRefused(logbook, words, [&](Writer& writer) {
+        return RecordsWriting(logbook, writer, records, std::move(stop)).write(withFacts);
+    });
+}
+
+}  // namespace db

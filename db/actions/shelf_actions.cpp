@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: MIT
+#include "db/actions/shelf_actions.h"
+
+#include "core/shelf_rules.h"
+#include "db/actions/ask_first.h"
+#include "db/inside.h"
+#include "db/tables/batch_table.h"
+#include "db/tables/check_table.h"
+#include "db/tables/station_table.h"
+#include "db/tables/stock_plant_table.h"
+
+namespace db {
+
+namespace {
+
+template <class Thing>
+core::Result<Changes> keepThing(Logbook& logbook, const Thing& thing, const std::string& named) {
+    const std::string words = (thing.id.isSet() ? "change of " : "new ") + named;
+    return actUnlessRefused(logbook, words, [&](Writer& writer) {
+        core::Refusals faults = core::faultsIn(thing, logbook.shelves());
+        if (!faults.empty()) return faults;
+        if (thing.id.isSet()) {
+            writer.change(thing);
+        } else {
+            writer.add(thing);
+        }
+        return faults;
+    });
+}
+
+core::Refusal inUse(const std::string& kind, const std::string& name, bool canBeRetired) {
+    return {.field = kind,
+            .value = name,
+            .allowed = "one that nothing uses",
+            .sentence = "The " + kind + " " + name + " is used by records, so it can't be removed; " +
+                        (canBeRetired ? "retire it instead." : "remove it from those first.")};
+}
+
+std::string nameOf(const core::Plant& plant) {
+    return core::fullName(plant);
+}
+
+std::string nameOf(const core::StockPlant& stockPlant) {
+    return stockPlant.label;
+}
+
+std::string nameOf(const core::Method& method) {
+    return method.name;
+}
+
+std::string nameOf(const core::Station& station) {
+    return station.name;
+}
+
+std::string nameOf(const core::Medium& medium) {
+    return medium.name;
+}
+
+std::string nameOf(const core::Treatment& treatment) {
+    return treatment.name;
+}
+
+std::string nameOf(const core::CuttingKind& kind) {
+    return kind.name;
+}
+
+std::string nameOf(const core::LossCause& cause) {
+    return cause.name;
+}
+
+std::string nameOf(const core::Trial& trial) {
+    return trial.name;
+}
+
+template <class Thing, class ThingId>
+core::Result<Changes> removeThing(Logbook& logbook, ThingId id, const std::string& kind,
+                                  std::vector<Thing> core::Shelves::*shelf, bool canBeRetired,
+                                  const std::function<bool(Connection&)>& isUsed) {
+    const core::Shelves shelves = logbook.shelves();
+    const Thing* thing = core::find(shelves.*shelf, id);
+    if (thing == nullptr) return core::refused({notThere(kind, kind)});
+    const std::string name = nameOf(*thing);
+    return actUnlessRefused(logbook, "removal of " + kind + ' ' + name, [&](Writer& writer) {
+        if (logbook.inside().with(isUsed)) return core::Refusals{inUse(kind, name, canBeRetired)};
+        writer.remove(id);
+        return core::Refusals{};
+    });
+}
+
+}  // namespace
+
+core::Result<Changes> keep(Logbook& logbook, const core::Plant& plant) {
+    return keepThing(logbook, plant, "plant " + nameOf(plant));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::StockPlant& stockPlant) {
+    return keepThing(logbook, stockPlant, "stock plant " + nameOf(stockPlant));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::Method& method) {
+    return keepThing(logbook, method, "method " + nameOf(method));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::Station& station) {
+    return keepThing(logbook, station, "station " + nameOf(station));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::Medium& medium) {
+    return keepThing(logbook, medium, "medium " + nameOf(medium));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::Treatment& treatment) {
+    return keepThing(logbook, treatment, "treatment " + nameOf(treatment));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::CuttingKind& kind) {
+    return keepThing(logbook, kind, "kind of cutting " + nameOf(kind));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::LossCause& cause) {
+    return keepThing(logbook, cause, "cause of loss " + nameOf(cause));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::Trial& trial) {
+    return keepThing(logbook, trial, "trial " + nameOf(trial));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::LogbookFacts& facts) {
+    return actUnlessRefused(logbook, "change of the logbook's settings", [&](Writer& writer) {
+        core::Refusals faults = core::faultsIn(facts);
+        if (faults.empty()) writer.change(facts);
+        return faults;
+    });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::PlantId id) {
+    return removeThing(logbook, id, "plant", &core::Shelves::plants, true, [id](Connection& connection) {
+        return hasBatches(connection, id) || hasStockPlants(connection, id);
+    });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::StockPlantId id) {
+    return removeThing(logbook, id, "stock plant", &core::Shelves::stockPlants, true,
+                       [id](Connection& connection) { return hasBatches(connection, id); });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::MethodId id) {
+    return removeThing(logbook, id, "method", &core::Shelves::methods, true, [id](Connection& connection) {
+        return hasBatches(connection, id) || hasStations(connection, id);
+    });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::StationId id) {
+    return removeThing(logbook, id, "station", &core::Shelves::stations, true,
+                       [id](Connection& connection) { return hasBatches(connection, id); });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::MediumId id) {
+    return removeThing(logbook, id, "medium", &core::Shelves::media, true,
+                       [id](Connection& connection) { return hasBatches(connection, id); });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::TreatmentId id) {
+    return removeThing(logbook, id, "treatment", &core::Shelves::treatments, true,
+                       [id](Connection& connection) { return hasBatches(connection, id); });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::CuttingKindId id) {
+    return removeThing(logbook, id, "kind of cutting", &core::Shelves::cuttingKinds, true,
+                       [id](Connection& connection) { return hasBatches(connection, id); });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::LossCauseId id) {
+    return removeThing(logbook, id, "cause of loss", &core::Shelves::lossCauses, true,
+                       [id](Connection& connection) { return hasLosses(connection, id); });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::TrialId id) {
+    return removeThing(logbook, id, "trial", &core::Shelves::trials, false,
+                       [id](Connection& connection) { return hasBatches(connection, id); });
+}
+
+}  // namespace db

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: MIT
+// The reading half of Logbook.
+#include <algorithm>
+#include <tuple>
+#include <utility>
+
+#include "core/batch/batch_code.h"
+#include "db/inside.h"
+#include "db/tables/batch_table.h"
+#include "db/tables/check_table.h"
+#include "db/tables/cutting_kind_table.h"
+#include "db/tables/facts_table.h"
+#include "db/tables/loss_cause_table.h"
+#include "db/tables/medium_table.h"
+#include "db/tables/method_table.h"
+#include "db/tables/plant_table.h"
+#include "db/tables/session_table.h"
+#include "db/tables/station_table.h"
+#include "db/tables/stock_plant_table.h"
+#include "db/tables/treatment_table.h"
+#include "db/tables/trial_table.h"
+#include "db/transaction.h"
+
+namespace db {
+
+namespace {
+
+core::BatchRecord recordOf(Connection& connection, core::Batch batch) {
+    std::vector<core::Check> checks = checksOf(connection, batch.id);
+    return {.batch = std::move(batch), .checks = std::move(checks)};
+}
+
+core::Shelves shelvesIn(Connection& connection) {
+    return {.facts = factsOf(connection),
+            .plants = allPlants(connection),
+            .stockPlants = allStockPlants(connection),
+            .methods = allMethods(connection),
+            .stations = allStations(connection),
+            .media = allMedia(connection),
+            .treatments = allTreatments(connection),
+            .cuttingKinds = allCuttingKinds(connection),
+            .lossCauses = allLossCauses(connection),
+            .trials = allTrials(connection)};
+}
+
+std::vector<core::BatchRecord> recordsIn(Connection& connection) {
+    std::vector<core::BatchRecord> records;
+    forEachBatch(connection, [&](core::Batch batch) { records.push_back(recordOf(connection, std::move(batch))); });
+    return records;
+}
+
+}  // namespace
+
+core::Shelves Logbook::shelves() const {
+    return inside_->with([](Connection& connection) {
+        const ReadTransaction reading(connection);
+        return shelvesIn(connection);
+    });
+}
+
+std::vector<core::Session> Logbook::sessions() const {
+    return inside_->with(allSessions);
+}
+
+std::vector<core::BatchLine> Logbook::batchLines() const {
+    return inside_->with(allBatchLines);
+}
+
+std::vector<core::BatchLine> Logbook::batchLinesOf(const std::vector<core::BatchId>& batches) const {
+    auto lines = inside_->with([&](Connection& connection) {
+        const ReadTransaction reading(connection);
+        std::vector<core::BatchLine> found;
+        for (const core::BatchId id : batches)
+            if (auto line = batchLineIn(connection, id)) found.push_back(std::move(*line));
+        return found;
+    });
+    std::sort(lines.begin(), lines.end(), [](const core::BatchLine& a, const core::BatchLine& b) {
+        return std::tie(a.batch.stuckOn, a.batch.code) < std::tie(b.batch.stuckOn, b.batch.code);
+    });
+    return lines;
+}
+
+std::optional<core::BatchRecord> Logbook::batch(core::BatchId id) const {
+    return inside_->with([&](Connection& connection) -> std::optional<core::BatchRecord> {
+        const ReadTransaction reading(connection);
+        auto found = batchIn(connection, id);
+        if (!found) return std::nullopt;
+        return recordOf(connection, std::move(*found));
+    });
+}
+
+core::BatchId Logbook::batchWithCode(const std::string& code) const {
+    return inside_->with([&](Connection& connection) { return batchCoded(connection, code); });
+}
+
+std::vector<core::BatchRecord> Logbook::batchRecords() const {
+    return inside_->with([](Connection& connection) {
+        const ReadTransaction reading(connection);
+        return recordsIn(connection);
+    });
+}
+
+std::vector<core::BatchRecord> Logbook::batchRecords(core::PlantId plant) const {
+    return inside_->with([&](Connection& connection) {
+        const ReadTransaction reading(connection);
+        std::vector<core::BatchRecord> records;
+        forEachBatchOf(connection, plant,
+                       [&](core::Batch batch) { records.push_back(recordOf(connection, std::move(batch))); });
+        return records;
+    });
+}
+
+core::Records Logbook::records() const {
+    return inside_->with([](Connection& connection) {
+        const ReadTransaction reading(connection);
+        return core::Records{
+            .shelves = shelvesIn(connection), .sessions = allSessions(connection), .batches = recordsIn(connection)};
+    });
+}
+
+int Logbook::lastBatchNumber(int year) const {
+    const std::string start = core::batchCode(year, 1).substr(0, 3);  // the letter and the year
+    return inside_->with([&](Connection& connection) {
+        int last = 0;
+        forEachCode(connection, start, [&](const std::string& code) {
+            last = std::max(last, core::runningNumber(code, year));
+            return last == 0;  // an imported code may only look like one of ours
+        });
+        return last;
+    });
+}
+
+}  // namespace db

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include "db/safekeeping/verify.h"
+
+#include "core/batch/batch_rules.h"
+#include "core/batch/check_rules.h"
+#include "core/shelf_rules.h"
+#include "db/history/changeset.h"
+#include "db/history/history.h"
+#include "db/inside.h"
+#include "db/transaction.h"
+
+namespace db {
+
+namespace {
+
+constexpr std::size_t mostFaults = 1000;  // of a thoroughly damaged file, more say nothing new
+constexpr const char* integrityCheck = "PRAGMA integrity_check(100)";
+constexpr const char* foreignKeyCheck = "PRAGMA foreign_key_check";
+
+class Verifying {
+  public:
+    Verifying(const Logbook& logbook, core::Date today) : logbook_(logbook), today_(today) {}
+
+    Verification verify() {
+        Logbook::Inside& inside = logbook_.inside();
+        inside.with([&](Connection& connection) {
+            const ReadTransaction reading(connection);
+            verifyFile(connection);
+            verifyShelves();
+            verifyBatches();
+            verifyHistory(connection, inside.schemaVersion);
+        });
+        return std::move(verification_);
+    }
+
+  private:
+    void fault(std::string sentence) {
+        if (verification_.faults.size() < mostFaults) verification_.faults.push_back(std::move(sentence));
+    }
+
+    void faults(const std::string& about, const core::Refusals& refusals) {
+        for (const core::Refusal& refusal : refusals) fault(about + ": " + refusal.sentence);
+    }
+
+    void verifyFile(Connection& connection) {
+        for (Query row = connection.query(integrityCheck); row.step();)
+            if (row.text(0) != "ok") fault("The file is damaged inside: " + row.text(0) + ". Restore a backup.");
+        for (Query row = connection.query(foreignKeyCheck); row.step();)
+            fault("A row of " + row.text(0) + " belongs to one of " + row.text(2) + " that is not there.");
+    }
+
+    void verifyShelves() {
+        shelves_ = logbook_.shelves();
+        faults("The logbook's settings", core::faultsIn(shelves_.facts));
+        const auto each = [&](const auto& things, const std::string& kind) {
+            for (const auto& thing : things) faults(kind, core::faultsIn(thing, shelves_));
+        };
+        each(shelves_.plants, "A plant");
+        each(shelves_.stockPlants, "A stock plant");
+        each(shelves_.methods, "A method");
+        each(shelves_.stations, "A station");
+        each(shelves_.media, "A medium");
+        each(shelves_.treatments, "A treatment");
+        each(shelves_.cuttingKinds, "A kind of cutting");
+        each(shelves_.lossCauses, "A cause of loss");
+        each(shelves_.trials, "A trial");
+        for (const core::Session& session : logbook_.sessions())
+            faults("The session of " + core::isoText(session.date), core::faultsIn(session, today_));
+    }
+
+    void verifyBatches() {
+        for (const core::BatchRecord& record : logbook_.batchRecords()) {
+            ++verification_.batches;
+            verification_.checks += static_cast<int>(record.checks.size());
+            faults(record.batch.code, core::faultsIn(record.batch, record.checks, shelves_, today_));
+            for (std::size_t i = 0; i < record.checks.size(); ++i) {
+                std::vector<core::Check> others = record.checks;
+                others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
+                faults("Check of " + record.batch.code + " on " + core::isoText(record.checks[i].checkedOn),
+                       core::faultsIn(record.checks[i], record.batch, others, shelves_, today_));
+            }
+        }
+    }
+
+    /// Changesets of the present schema are walked whole; those that a migration has sealed are never applied again.
+    void verifyHistory(Connection& connection, int schemaVersion) {
+        const std::vector<TableShape> tables = tablesOf(connection);
+        forEachHistoryRow(connection, [&](const HistoryRow& row) {
+            ++verification_.historyEntries;
+            if (row.kind != HistoryEntry::Kind::Action || row.schemaVersion != schemaVersion) return true;
+            if (const auto bad = walkChangeset(changesetOf(connection, row.number), tables))
+                fault("Step " + std::to_string(row.number) + " of the history (" + row.words + ") is damaged: " + *bad +
+                      ".");
+            return true;
+        });
+    }
+
+    const Logbook& logbook_;
+    core::Date today_;
+    core::Shelves shelves_;
+    Verification verification_;
+};
+
+}  // namespace
+
+Verification verify(const Logbook& logbook, core::Date today) {
+    return Verifying(logbook, today).verify();
+}
+
+}  // namespace db

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+#include "db/tables/batch_table.h"
+
+#include "db/tables/sql_text.h"
+
+namespace db {
+
+namespace {
+
+constexpr const char* insertBatch = R"(
+    INSERT INTO batches (id, code, session_id, plant_id, stock_plant_id, method_id, station_id, medium_id, treatment_id,
+                         cutting_kind_id, stuck, trial_id, block, closed_on, close_reason, note)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16))";
+constexpr const char* updateBatch = R"(
+    UPDATE batches SET code = ?2, session_id = ?3, plant_id = ?4, stock_plant_id = ?5, method_id = ?6, station_id = ?7,
+                       medium_id = ?8, treatment_id = ?9, cutting_kind_id = ?10, stuck = ?11, trial_id = ?12, block = ?13,
+                       closed_on = ?14, close_reason = ?15, note = ?16
+    WHERE id = ?1)";
+constexpr const char* deleteBatch = "DELETE FROM batches WHERE id = ?1";
+
+constexpr char batchColumns[] = R"(
+    SELECT b.id, b.code, b.session_id, s.held_on, b.plant_id, b.stock_plant_id, b.method_id, b.station_id, b.medium_id,
+           b.treatment_id, b.cutting_kind_id, b.stuck, b.trial_id, b.block, b.closed_on, b.close_reason, b.note)";
+constexpr char batchesWithTheirDay[] = " FROM batches b JOIN sessions s ON s.id = b.session_id";
+constexpr char byDayAndCode[] = " ORDER BY s.held_on, b.code";
+
+constexpr auto selectBatch = joined(batchColumns, batchesWithTheirDay, " WHERE b.id = ?1");
+constexpr auto selectBatches = joined(batchColumns, batchesWithTheirDay, byDayAndCode);
+constexpr auto selectBatchesOfPlant = joined(batchColumns, batchesWithTheirDay, " WHERE b.plant_id = ?1", byDayAndCode);
+constexpr auto selectBatchLines = joined(batchColumns, R"(,
+           COALESCE(c.rooted, 0), COALESCE(l.lost, 0), COALESCE(c.withdrawn, 0), c.last_checked_on)",
+                                         batchesWithTheirDay, R"(
+    LEFT JOIN (SELECT batch_id, SUM(rooted) AS rooted, SUM(withdrawn) AS withdrawn, MAX(checked_on) AS last_checked_on
+               FROM checks GROUP BY batch_id) c ON c.batch_id = b.id
+    LEFT JOIN (SELECT k.batch_id, SUM(l.lost) AS lost
+               FROM check_losses l JOIN checks k ON k.id = l.check_id GROUP BY k.batch_id) l ON l.batch_id = b.id)",
+                                         byDayAndCode);
+constexpr auto selectBatchLine = joined(batchColumns, R"(,
+           (SELECT COALESCE(SUM(rooted), 0) FROM checks WHERE batch_id = b.id),
+           (SELECT COALESCE(SUM(l.lost), 0) FROM checks k JOIN check_losses l ON l.check_id = k.id WHERE k.batch_id = b.id),
+           (SELECT COALESCE(SUM(withdrawn), 0) FROM checks WHERE batch_id = b.id),
+           (SELECT MAX(checked_on) FROM checks WHERE batch_id = b.id))",
+                                        batchesWithTheirDay, " WHERE b.id = ?1");
+constexpr const char* selectBatchesOfSession = "SELECT id FROM batches WHERE session_id = ?1 ORDER BY code";
+constexpr const char* findBatchCoded = "SELECT id FROM batches WHERE code = ?1";
+constexpr const char* selectCodes = "SELECT code FROM batches WHERE code >= ?1 AND code < ?2 ORDER BY code DESC";
+constexpr const char* findBatchWithSession = "SELECT id FROM batches WHERE session_id = ?1 LIMIT 1";
+constexpr const char* findBatchWithPlant = "SELECT id FROM batches WHERE plant_id = ?1 LIMIT 1";
+constexpr const char* findBatchWithStockPlant = "SELECT id FROM batches WHERE stock_plant_id = ?1 LIMIT 1";
+constexpr const char* findBatchWithMethod = "SELECT id FROM batches WHERE method_id = ?1 LIMIT 1";
+constexpr const char* findBatchWithStation = "SELECT id FROM batches WHERE station_id = ?1 LIMIT 1";
+constexpr const char* findBatchWithMedium = "SELECT id FROM batches WHERE medium_id = ?1 LIMIT 1";
+constexpr const char* findBatchWithTreatment = "SELECT id FROM batches WHERE treatment_id = ?1 LIMIT 1";
+constexpr const char* findBatchWithCuttingKind = "SELECT id FROM batches WHERE cutting_kind_id = ?1 LIMIT 1";
+constexpr const char* findBatchWithTrial = "SELECT id FROM batches WHERE trial_id = ?1 LIMIT 1";
+
+core::Batch batchFrom(const Query& row) {
+    return {.id = row.id<core::BatchId>(0),
+            .code = row.text(1),
+            .session = row.id<core::SessionId>(2),
+            .stuckOn = row.date(3),
+            .plant = row.id<core::PlantId>(4),
+            .stockPlant = row.id<core::StockPlantId>(5),
+            .method = row.id<core::MethodId>(6),
+            .station = row.id<core::StationId>(7),
+            .medium = row.id<core::MediumId>(8),
+            .treatment = row.id<core::TreatmentId>(9),
+            .cuttingKind = row.id<core::CuttingKindId>(10),
+            .stuck = row.number(11),
+            .trial = row.id<core::TrialId>(12),
+            .block = row.text(13),
+            .closedOn = row.optionalDate(14),
+            .closeReason = row.text(15),
+            .note = row.text(16)};
+}
+
+core::BatchLine batchLineFrom(const Query& row) {
+    return {.batch = batchFrom(row),
+            .tally = {.stuck = row.number(11),
+                      .rooted = row.number(17),
+                      .lost = row.number(18),
+                      .withdrawn = row.number(19),
+                      .lastCheckedOn = row.optionalDate(20)}};
+}
+
+int runBatch(Connection& connection, const char* sql, const core::Batch& batch) {
+    return connection.run(sql, batch.id, batch.code, batch.session, batch.plant, batch.stockPlant, batch.method,
+                          batch.station, batch.medium, batch.treatment, batch.cuttingKind, batch.stuck, batch.trial,
+                          batch.block, batch.closedOn, batch.closeReason, batch.note);
+}
+
+}  // namespace
+
+void insertRow(Connection& connection, const core::Batch& batch) {
+    runBatch(connection, insertBatch, batch);
+}
+
+bool updateRow(Connection& connection, const core::Batch& batch) {
+    return runBatch(connection, updateBatch, batch) == 1;
+}
+
+bool deleteRow(Connection& connection, core::BatchId id) {
+    return connection.run(deleteBatch, id) == 1;
+}
+
+std::optional<core::Batch> batchIn(Connection& connection, core::BatchId id) {
+    Query row = connection.query(selectBatch.data(), id);
+    if (!row.step()) return std::nullopt;
+    return batchFrom(row);
+}
+
+core::BatchId batchCoded(Connection& connection, const std::string& code) {
+    Query row = connection.query(findBatchCoded, code);
+    return row.step() ? row.id<core::BatchId>(0) : core::BatchId{};
+}
+
+void forEachBatch(Connection& connection, const std::function<void(core::Batch)>& visit) {
+    for (Query row = connection.query(selectBatches.data()); row.step();) visit(batchFrom(row));
+}
+
+void forEachBatchOf(Connection& connection, core::PlantId plant, const std::function<void(core::Batch)>& visit) {
+    for (Query row = connection.query(selectBatchesOfPlant.data(), plant); row.step();) visit(batchFrom(row));
+}
+
+std::vector<core::BatchId> batchesOf(Connection& connection, core::SessionId session) {
+    std::vector<core::BatchId> all;
+    for (Query row = connection.query(selectBatchesOfSession, session); row.step();)
+        all.push_back(row.id<core::BatchId>(0));
+    return all;
+}
+
+std::vector<core::BatchLine> allBatchLines(Connection& connection) {
+    std::vector<core::BatchLine> all;
+    for (Query row = connection.query(selectBatchLines.data()); row.step();) all.push_back(batchLineFrom(row));
+    return all;
+}
+
+std::optional<core::BatchLine> batchLineIn(Connection& connection, core::BatchId id) {
+    Query row = connection.query(selectBatchLine.data(), id);
+    if (!row.step()) return std::nullopt;
+    return batchLineFrom(row);
+}
+
+void forEachCode(Connection& connection, const std::string& start,
+                 const std::function<bool(const std::string&)>& goesOn) {
+    // U+10FFFF sorts after whatever may follow.
+    Query row = connection.query(selectCodes, start, start + "\xF4\x8F\xBF\xBF");
+    while (row.step() && goesOn(row.text(0))) {
+    }
+}
+
+bool hasBatches(Connection& connection, core::SessionId id) {
+    return connection.query(findBatchWithSession, id).step();
+}
+
+bool hasBatches(Connection& connection, core::PlantId id) {
+    return connection.query(findBatchWithPlant, id).step();
+}
+
+bool hasBatches(Connection& connection, core::StockPlantId id) {
+    return connection.query(findBatchWithStockPlant, id).step();
+}
+
+bool hasBatches(Connection& connection, core::MethodId id) {
+    return connection.query(findBatchWithMethod, id).step();
+}
+
+bool hasBatches(Connection& connection, core::StationId id) {
+    return connection.query(findBatchWithStation, id).step();
+}
+
+bool hasBatches(Connection& connection, core::MediumId id) {
+    return connection.query(findBatchWithMedium, id).step();
+}
+
+bool hasBatches(Connection& connection, core::TreatmentId id) {
+    return connection.query(findBatchWithTreatment, id).step();
+}
+
+bool hasBatches(Connection& connection, core::CuttingKindId id) {
+    return connection.query(findBatchWithCuttingKind, id).step();
+}
+
+bool hasBatches(Connection& connection, core::TrialId id) {
+    return connection.query(findBatchWithTrial, id).step();
+}
+
+}  // namespace db

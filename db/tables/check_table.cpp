@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+#include "db/tables/check_table.h"
+
+namespace db {
+
+namespace {
+
+constexpr const char* insertCheck = R"(
+    INSERT INTO checks (id, batch_id, checked_on, rooted, withdrawn, note)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6))";
+constexpr const char* updateCheck = R"(
+    UPDATE checks SET batch_id = ?2, checked_on = ?3, rooted = ?4, withdrawn = ?5, note = ?6
+    WHERE id = ?1)";
+constexpr const char* deleteCheckRow = "DELETE FROM checks WHERE id = ?1";
+constexpr const char* deleteChecksOfBatch = "DELETE FROM checks WHERE batch_id = ?1";
+constexpr const char* insertLoss = R"(
+    INSERT INTO check_losses (check_id, position, cause_id, lost)
+    VALUES (?1, ?2, ?3, ?4))";
+constexpr const char* deleteLosses = "DELETE FROM check_losses WHERE check_id = ?1";
+constexpr const char* deleteLossesOfBatch = R"(
+    DELETE FROM check_losses WHERE check_id IN (SELECT id FROM checks WHERE batch_id = ?1))";
+constexpr const char* selectChecksOfBatch = R"(
+    SELECT c.id, c.checked_on, c.rooted, c.withdrawn, c.note, l.cause_id, l.lost
+    FROM checks c LEFT JOIN check_losses l ON l.check_id = c.id
+    WHERE c.batch_id = ?1 ORDER BY c.checked_on, c.id, l.position)";
+constexpr const char* selectBatchOfCheck = "SELECT batch_id FROM checks WHERE id = ?1";
+constexpr const char* findLossWithCause = "SELECT check_id FROM check_losses WHERE cause_id = ?1 LIMIT 1";
+
+int runCheck(Connection& connection, const char* sql, const core::Check& check) {
+    return connection.run(sql, check.id, check.batch, check.checkedOn, check.rooted, check.withdrawn, check.note);
+}
+
+void insertLosses(Connection& connection, const core::Check& check) {
+    int position = 0;
+    for (const core::Loss& loss : check.losses)
+        connection.run(insertLoss, check.id, position++, loss.cause, loss.count);
+}
+
+}  // namespace
+
+void insertRow(Connection& connection, const core::Check& check) {
+    runCheck(connection, insertCheck, check);
+    insertLosses(connection, check);
+}
+
+bool updateRow(Connection& connection, const core::Check& check) {
+    if (runCheck(connection, updateCheck, check) != 1) return false;
+    connection.run(deleteLosses, check.id);
+    insertLosses(connection, check);
+    return true;
+}
+
+bool deleteRow(Connection& connection, core::CheckId id) {
+    connection.run(deleteLosses, id);
+    return connection.run(deleteCheckRow, id) == 1;
+}
+
+void deleteChecksOf(Connection& connection, core::BatchId batch) {
+    connection.run(deleteLossesOfBatch, batch);
+    connection.run(deleteChecksOfBatch, batch);
+}
+
+std::vector<core::Check> checksOf(Connection& connection, core::BatchId batch) {
+    std::vector<core::Check> all;
+    for (Query row = connection.query(selectChecksOfBatch, batch); row.step();) {
+        const auto id = row.id<core::CheckId>(0);
+        if (all.empty() || all.back().id != id)  // else one more loss of the check before
+            all.push_back({.id = id,
+                           .batch = batch,
+                           .checkedOn = row.date(1),
+                           .rooted = row.number(2),
+                           .withdrawn = row.number(3),
+                           .losses = {},
+                           .note = row.text(4)});
+        if (!row.isNull(6))
+            all.back().losses.push_back({.cause = row.id<core::LossCauseId>(5), .count = row.number(6)});
+    }
+    return all;
+}
+
+core::BatchId batchOfCheck(Connection& connection, core::CheckId check) {
+    Query row = connection.query(selectBatchOfCheck, check);
+    return row.step() ? row.id<core::BatchId>(0) : core::BatchId{};
+}
+
+bool hasLosses(Connection& connection, core::LossCauseId cause) {
+    return connection.query(findLossWithCause, cause).step();
+}
+
+}  // namespace db

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// Rows of the tables checks and check_losses: all SQL about them is here.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/batch/check.h"
+#include "db/connection.h"
+
+namespace db {
+
+void insertRow(Connection& connection, const core::Check& check);
+/// False: there is no such row.
+[[nodiscard]] bool updateRow(Connection& connection, const core::Check& check);
+[[nodiscard]] bool deleteRow(Connection& connection, core::CheckId id);
+void deleteChecksOf(Connection& connection, core::BatchId batch);
+
+/// In order of date.
+[[nodiscard]] std::vector<core::Check> checksOf(Connection& connection, core::BatchId batch);
+/// The batch that a check is of; unset when there is no such check.
+[[nodiscard]] core::BatchId batchOfCheck(Connection& connection, core::CheckId check);
+[[nodiscard]] bool hasLosses(Connection& connection, core::LossCauseId cause);
+
+}  // namespace db

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include "db/tables/plant_table.h"
+
+namespace db {
+
+namespace {
+
+constexpr const char* insertPlant = R"(
+    INSERT INTO plants (id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8))";
+constexpr const char* updatePlant = R"(
+    UPDATE plants SET botanical_name = ?2, cultivar = ?3, common_name = ?4, is_protected = ?5, usual_rooting_days_high = ?6, note = ?7, is_retired = ?8
+    WHERE id = ?1)";
+constexpr const char* deletePlant = "DELETE FROM plants WHERE id = ?1";
+constexpr const char* selectPlants = R"(
+    SELECT id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired
+    FROM plants ORDER BY botanical_name COLLATE NOCASE, cultivar COLLATE NOCASE, id)";
+
+core::Plant plantFrom(const Query& row) {
+    return {.id = row.id<core::PlantId>(0),
+            .botanicalName = row.text(1),
+            .cultivar = row.text(2),
+            .commonName = row.text(3),
+            .isProtected = row.truth(4),
+            .usualRootingDaysHigh = row.optionalNumber(5),
+            .note = row.text(6),
+            .isRetired = row.truth(7)};
+}
+
+int runPlant(Connection& connection, const char* sql, const core::Plant& plant) {
+    return connection.run(sql, plant.id, plant.botanicalName, plant.cultivar, plant.commonName, plant.isProtected,
+                          plant.usualRootingDaysHigh, plant.note, plant.isRetired);
+}
+
+}  // namespace
+
+void insertRow(Connection& connection, const core::Plant& plant) {
+    runPlant(connection, insertPlant, plant);
+}
+
+bool updateRow(Connection& connection, const core::Plant& plant) {
+    return runPlant(connection, updatePlant, plant) == 1;
+}
+
+bool deleteRow(Connection& connection, core::PlantId id) {
+    return connection.run(deletePlant, id) == 1;
+}
+
+std::vector<core::Plant> allPlants(Connection& connection) {
+    std::vector<core::Plant> all;
+    for (Query row = connection.query(selectPlants); row.step();) all.push_back(plantFrom(row));
+    return all;
+}
+
+}  // namespace db
