@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#include "app/console/arguments.h"
+
+#include <charconv>
+
+#include "app/console/words.h"
+#include "core/units/number_entry.h"
+
+namespace console {
+
+double levelFrom(const std::string& option, const std::string& text) {
+    const std::optional<double> level = core::numberFrom(text);
+    if (level && *level > 0 && *level < 1) return *level;
+    throw WrongArgument(
+        filled(tr("%1 is %2; a number between 0 and 1 is allowed, such as 0.95."), {option, shown(text)}));
+}
+
+std::int64_t wholeFrom(const std::string& option, const std::string& text, std::int64_t low, std::int64_t high) {
+    std::int64_t number = 0;
+    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (fault == std::errc{} && end == text.data() + text.size() && number >= low && number <= high) return number;
+    throw WrongArgument(filled(tr("%1 is %2; a whole number from %3 to %4 is allowed."),
+                               {option, shown(text), std::to_string(low), std::to_string(high)}));
+}
+
+core::Date dateFrom(const std::string& option, const std::string& text) {
+    if (const std::optional<core::Date> date = core::dateFromIso(text)) return *date;
+    throw WrongArgument(
+        filled(tr("%1 is %2; a day as year-month-day is allowed, such as 2026-03-14."), {option, shown(text)}));
+}
+
+const std::string& needed(const std::string& option, const std::optional<std::string>& text) {
+    if (!text) throw WrongArgument(filled(tr("%1 is missing."), {option}));
+    return *text;
+}
+
+}  // namespace console

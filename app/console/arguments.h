@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// Turns what stands on the command line into values, or says which argument is wrong, what it is, and what is allowed. All of them throw
+// WrongArgument, which the program answers with status 2.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <stdexcept>
+#include <string>
+
+#include "core/units/days.h"
+
+namespace console {
+
+class WrongArgument : public std::runtime_error {
+  public:
+    using std::runtime_error::runtime_error;
+};
+
+/// Between 0 and 1, both left out.
+[[nodiscard]] double levelFrom(const std::string& option, const std::string& text);
+[[nodiscard]] std::int64_t wholeFrom(const std::string& option, const std::string& text, std::int64_t low,
+                                     std::int64_t high);
+[[nodiscard]] core::Date dateFrom(const std::string& option, const std::string& text);
+/// `option` needed: a sentence that it is missing, else its text.
+[[nodiscard]] const std::string& needed(const std::string& option, const std::optional<std::string>& text);
+
+}  // namespace console

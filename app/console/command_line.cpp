@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: MIT
+#include "app/console/command_line.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+
+#include "app/console/words.h"
+
+namespace console {
+
+namespace {
+
+const Options::Option* optionNamed(const Options& options, const std::string& word) {
+    const std::string name = word.substr(0, word.find('='));
+    const auto found = std::ranges::find(options.allOptions(), name, &Options::Option::name);
+    return found == options.allOptions().end() ? nullptr : &*found;
+}
+
+/// An option and its value as one word, so that a value that begins with a minus sign isn't taken for an option.
+std::vector<std::string> withValuesJoined(const Options& options, const std::vector<std::string>& words) {
+    std::vector<std::string> joined;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const Options::Option* option = optionNamed(options, words[i]);
+        const bool takesNext =
+            option != nullptr && option->target != nullptr && words[i] == option->name && i + 1 < words.size();
+        joined.push_back(takesNext ? words[i] + "=" + words[i + 1] : words[i]);
+        if (takesNext) ++i;
+    }
+    return joined;
+}
+
+void declareTo(CLI::App& app, const Options& options) {
+    app.set_help_flag();
+    for (const Options::Argument& argument : options.allArguments()) {
+        if (argument.target != nullptr)
+            app.add_option(argument.name, *argument.target)->required();
+        else
+            app.add_option(argument.name, *argument.targets)->required();
+    }
+    for (const Options::Option& option : options.allOptions()) {
+        if (option.target != nullptr)
+            app.add_option(option.name, *option.target);
+        else
+            app.add_flag(option.name, *option.isGiven);
+    }
+}
+
+std::string namesOf(const std::vector<Options::Option>& options) {
+    std::string names;
+    for (const Options::Option& option : options) names += (names.empty() ? "" : ", ") + option.name;
+    return names;
+}
+
+/// The parser has said no; this finds out what it stumbled over, in our words.
+std::string complaintAbout(const Options& options, const std::vector<std::string>& words) {
+    std::size_t byPlace = 0;
+    const bool takesMore = !options.allArguments().empty() && options.allArguments().back().targets != nullptr;
+    for (const std::string& word : words) {
+        const Options::Option* option = optionNamed(options, word);
+        if (option != nullptr && option->target != nullptr && word == option->name)
+            return filled(tr("%1 needs a value behind it: %1 %2."), {option->name, option->value});
+        if (option != nullptr) continue;
+        if (word.starts_with("-") && word.size() > 1)
+            return options.allOptions().empty()
+                       ? filled(tr("\"%1\" is not known here."), {word})
+                       : filled(tr("\"%1\" is not known here; known are %2."), {word, namesOf(options.allOptions())});
+        if (++byPlace > options.allArguments().size() && !takesMore)
+            return filled(tr("\"%1\" is one argument too many."), {word});
+    }
+    if (byPlace < options.allArguments().size())
+        return filled(tr("%1 is missing."), {options.allArguments()[byPlace].name});
+    return tr("An option is given twice.");
+}
+
+}  // namespace
+
+std::optional<std::string> readCommandLine(const Options& options, const std::vector<std::string>& words) {
+    const std::vector<std::string> joined = withValuesJoined(options, words);
+    CLI::App app;
+    declareTo(app, options);
+    try {
+        app.parse(std::vector<std::string>(joined.rbegin(), joined.rend()));  // CLI11 takes them from the back
+    } catch (const CLI::ParseError&) {
+        return complaintAbout(options, joined);
+    }
+    return {};
+}
+
+std::string usageOf(const std::string& command, const Options& options) {
+    std::string usage = command;
+    for (const Options::Argument& argument : options.allArguments())
+        usage += " " + argument.name + (argument.targets != nullptr ? "..." : "");
+    for (const Options::Option& option : options.allOptions())
+        usage += " [" + option.name + (option.value.empty() ? "" : " " + option.value) + "]";
+    return usage;
+}
+
+std::string meaningsOf(const Options& options) {
+    std::vector<std::pair<std::string, std::string>> lines;
+    for (const Options::Argument& argument : options.allArguments())
+        lines.emplace_back(argument.name, argument.meaning);
+    for (const Options::Option& option : options.allOptions())
+        lines.emplace_back(option.name + (option.value.empty() ? "" : " " + option.value), option.meaning);
+    std::size_t widest = 0;
+    for (const auto& [name, meaning] : lines) widest = std::max(widest, name.size());
+    std::string text;
+    for (const auto& [name, meaning] : lines)
+        text += "  " + name + std::string(widest - name.size() + 2, ' ') + meaning + "\n";
+    return text;
+}
+
+}  // namespace console

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#include "app/console/compare_command.h"
+
+#include "app/console/arguments.h"
+#include "app/console/compare_json.h"
+#include "app/console/compare_text.h"
+#include "app/console/open_logbook.h"
+#include "app/console/words.h"
+#include "core/comparison/comparison.h"
+
+namespace console {
+
+namespace {
+
+constexpr int longestHorizon = 3650;
+
+core::Factor factorFrom(const std::string& text) {
+    for (const core::Factor factor :
+         {core::Factor::Method, core::Factor::Treatment, core::Factor::Medium, core::Factor::CuttingKind})
+        if (text == core::wordFor(factor)) return factor;
+    throw WrongArgument(filled(tr("--by is %1; method, treatment, medium or cutting is allowed."), {shown(text)}));
+}
+
+/// The plants that a person may mean: by the whole name, or by the botanical or the common one.
+std::vector<const core::Plant*> plantsCalled(const std::string& name, const core::Shelves& shelves) {
+    std::vector<const core::Plant*> called;
+    for (const core::Plant& plant : shelves.plants) {
+        if (core::fullName(plant) == name) return {&plant};
+        if (plant.botanicalName == name || plant.commonName == name) called.push_back(&plant);
+    }
+    return called;
+}
+
+std::string namesOf(const std::vector<const core::Plant*>& plants) {
+    std::string names;
+    for (const core::Plant* plant : plants) names += (names.empty() ? "" : ", ") + core::fullName(*plant);
+    return names;
+}
+
+}  // namespace
+
+std::string CompareCommand::name() const {
+    return "compare";
+}
+
+std::string CompareCommand::summary() const {
+    return tr("methods, treatments, media or kinds of cutting head to head");
+}
+
+void CompareCommand::declare(Options& options) {
+    options.argument("LOG", tr("the logbook"), file_);
+    options.option("--by", "FACTOR", tr("method, treatment, medium or cutting (method)"), by_);
+    options.option("--species", "NAME", tr("only this plant (all)"), species_);
+    options.option("--at-day", "D", tr("day at which it is decided (the trial's, the plant's or the logbook's)"),
+                   atDay_);
+    options.option("--level", "L", tr("of the intervals, between 0 and 1 (the logbook's)"), level_);
+    options.flag("--json", tr("for machines"), isJson_);
+}
+
+int CompareCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
+    core::ComparisonQuestion question;
+    if (by_) question.factor = factorFrom(*by_);
+    if (atDay_) question.horizonDay = static_cast<int>(wholeFrom("--at-day", *atDay_, 1, longestHorizon));
+    if (level_) question.level = levelFrom("--level", *level_);
+    const db::Logbook logbook = openToRead(file_, surroundings);
+    const core::Shelves shelves = logbook.shelves();
+    if (species_) {
+        const std::vector<const core::Plant*> plants = plantsCalled(*species_, shelves);
+        if (plants.size() != 1) {
+            err << (plants.empty()
+                        ? filled(tr("There is no plant %1 in %2."), {shown(*species_), file_})
+                        : filled(
+                              tr("--species is %1, which several plants are called: %2. Give the whole name of one."),
+                              {shown(*species_), namesOf(plants)}))
+                << '\n';
+            return Refused;
+        }
+        question.plant = plants.front()->id;
+    }
+    const std::vector<core::BatchRecord> batches =
+        question.plant.isSet() ? logbook.batchRecords(question.plant) : logbook.batchRecords();
+    const core::Result<core::Comparison> comparison = core::compare(question, shelves, batches);
+    if (!comparison) {
+        err << linesOf(comparison.error());
+        return WrongUse;
+    }
+    if (isJson_)
+        print(jsonOf(*comparison), out);
+    else
+        printText(*comparison, out);
+    return Done;
+}
+
+}  // namespace console

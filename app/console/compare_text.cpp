@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: MIT
+#include "app/console/compare_text.h"
+
+#include "app/console/text_table.h"
+#include "app/console/words.h"
+#include "app/plot/number_text.h"
+
+namespace console {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string plain(const QString& words) {
+    return words.toStdString();
+}
+
+std::string limitsOrDash(const std::optional<core::Limits>& limits) {
+    return limits ? plain(plot::limitsText(*limits)) : "–";
+}
+
+void printRates(const core::Comparison& comparison, std::ostream& out) {
+    TextTable table({{plain(QString::fromUtf8(core::wordFor(comparison.factor).data())), Align::Left},
+                     {tr("strike rate"), Align::Left},
+                     {tr("as counted"), Align::Left},
+                     {tr("with spread"), Align::Left},
+                     {tr("batches"), Align::Right},
+                     {tr("stations"), Align::Right}});
+    for (const core::Arm& arm : comparison.arms)
+        table.addRow({arm.name,
+                      arm.rate ? plain(plot::percentText(*arm.rate, arm.rooted, arm.assessed)) : tr("nothing assessed"),
+                      limitsOrDash(arm.asCounted), limitsOrDash(arm.withSpread), std::to_string(arm.batches),
+                      std::to_string(arm.stations)});
+    table.printTo(out);
+    out << filled(tr("Intervals at %1: as counted takes each cutting for itself; with spread allows for batches that "
+                     "share their fate."),
+                  {plain(plot::levelText(comparison.level))})
+        << "\n\n";
+}
+
+void printFates(const core::Comparison& comparison, std::ostream& out) {
+    TextTable table({{tr("cuttings"), Align::Left},
+                     {tr("stuck"), Align::Right},
+                     {tr("rooted"), Align::Right},
+                     {tr("lost"), Align::Right},
+                     {tr("withdrawn"), Align::Right},
+                     {tr("undecided"), Align::Right},
+                     {tr("half of those stuck rooted"), Align::Left},
+                     {tr("half of those that root"), Align::Left}});
+    for (const core::Arm& arm : comparison.arms) {
+        const auto number = [](int count) { return std::to_string(count); };
+        std::string half = plain(plot::dayRangeText(arm.ofStuck.p50));
+        if (arm.ofStuck.p50 && arm.ofStuck.p50Interval)
+            half +=
+                filled(tr(" (interval: day %1 to %2)"), {plain(plot::decimalText(arm.ofStuck.p50Interval->low, 0)),
+                                                         plain(plot::decimalText(arm.ofStuck.p50Interval->high, 0))});
+        table.addRow({arm.name, number(arm.stuck), number(arm.rooted), number(arm.lost), number(arm.withdrawn),
+                      number(arm.undecided), half, plain(plot::dayRangeText(arm.ofRooted.p50))});
+    }
+    table.printTo(out);
+}
+
+void printLine(const std::string& label, const std::string& text, std::ostream& out) {
+    constexpr std::size_t labelWidth = 22;
+    out << "  " << label << std::string(label.size() < labelWidth ? labelWidth - label.size() : 1, ' ') << text << '\n';
+}
+
+void printSpecies(const core::Pair& pair, std::ostream& out) {
+    if (pair.bySpecies.size() < 2) return;
+    TextTable table({{tr("  by species"), Align::Left},
+                     {tr("first"), Align::Left},
+                     {tr("second"), Align::Left},
+                     {tr("first minus second, of 100"), Align::Left}});
+    for (const core::BySpecies& one : pair.bySpecies)
+        table.addRow({"  " + one.species, plain(plot::percentText(one.firstRooted, one.firstAssessed)),
+                      plain(plot::percentText(one.secondRooted, one.secondAssessed)),
+                      one.difference ? plain(plot::pointsText(*one.difference, one.limits)) : "–"});
+    table.printTo(out);
+}
+
+void printPooled(const core::Pooled& pooled, std::ostream& out) {
+    if (pooled.strata < 2) return;
+    if (pooled.riskDifference)
+        printLine(
+            tr("pooled over strata"),
+            filled(tr("%1; %2 fit (Mantel-Haenszel, %3 strata of plant and block)"),
+                   {plain(plot::differenceText(*pooled.riskDifference)),
+                    plain(plot::differenceLimitsText(pooled.riskDifferenceLimits)), std::to_string(pooled.strata)}),
+            out);
+    printLine(tr("pooled odds ratio"), plain(plot::ratioText(pooled.oddsRatio, pooled.oddsRatioLimits)), out);
+    printLine(tr("no difference at all"), filled(tr("%1 (Cochran-Mantel-Haenszel)"), {plain(plot::pText(pooled.cmhP))}),
+              out);
+    if (pooled.agreementP)
+        printLine(tr("the strata agree"),
+                  filled(tr("%1 (Breslow-Day-Tarone)"), {plain(plot::pText(*pooled.agreementP))}), out);
+}
+
+std::string testsOf(const core::Pair& pair) {
+    std::string tests = pair.exactTestsLeftOut
+                            ? filled(tr("Fisher %1; Boschloo and Barnard left out, too many cuttings"),
+                                     {plain(plot::pText(pair.fisher))})
+                            : filled(tr("Boschloo %1; Fisher %2; Barnard %3"),
+                                     {plain(plot::pText(pair.boschloo)), plain(plot::pText(pair.fisher)),
+                                      plain(plot::pText(pair.barnard))});
+    if (pair.batchRatesP) tests += filled(tr("; on batch rates %1"), {plain(plot::pText(*pair.batchRatesP))});
+    if (pair.batchPermutationP) tests += filled(tr(", permuted %1"), {plain(plot::pText(*pair.batchPermutationP))});
+    if (pair.curvesP) tests += filled(tr("; curves %1"), {plain(plot::pText(*pair.curvesP))});
+    return tests;
+}
+
+void printPair(const core::Pair& pair, const std::vector<core::Arm>& arms, std::ostream& out) {
+    out << '\n'
+        << filled(tr("%1 against %2"),
+                  {arms[static_cast<std::size_t>(pair.first)].name, arms[static_cast<std::size_t>(pair.second)].name})
+        << '\n';
+    if (pair.difference) {
+        printLine(tr("difference"),
+                  filled(tr("%1; %2 fit as counted"),
+                         {plain(plot::differenceText(pair.difference->value)),
+                          plain(plot::differenceLimitsText(pair.difference->miettinenNurminen))}),
+                  out);
+        if (pair.difference->withSpread)
+            printLine(
+                "", filled(tr("%1 fit with spread"), {plain(plot::differenceLimitsText(*pair.difference->withSpread))}),
+                out);
+    } else {
+        printLine(tr("difference"), tr("undefined: an arm has nothing assessed"), out);
+    }
+    printLine(tr("ratio of rates"), plain(plot::ratioText(pair.riskRatio, pair.koopman)), out);
+    printLine(tr("odds ratio"), plain(plot::ratioText(pair.oddsRatio, pair.oddsRatioExact)), out);
+    printLine(tr("tests"), testsOf(pair), out);
+    printPooled(pair.pooled, out);
+    printSpecies(pair, out);
+    if (!pair.inWords.empty()) out << "  " << pair.inWords << '\n';
+}
+
+}  // namespace
+
+void printText(const core::Comparison& comparison, std::ostream& out) {
+    out << filled(tr("Head to head by %1, decided at day %2 (%3)"),
+                  {std::string(core::wordFor(comparison.factor)), std::to_string(comparison.horizonDay),
+                   comparison.horizonReason})
+        << "\n\n";
+    if (!comparison.arms.empty()) {
+        printRates(comparison, out);
+        printFates(comparison, out);
+    }
+    for (const core::Pair& pair : comparison.pairs) printPair(pair, comparison.arms, out);
+    if (comparison.spread.designEffect)
+        out << '\n'
+            << filled(tr("Spread between batches: design effect %1 over %2."),
+                      {plain(plot::decimalText(*comparison.spread.designEffect, 2)),
+                       plain(plot::batchesText(comparison.spread.batches))})
+            << '\n';
+    if (!comparison.cautions.empty()) out << '\n' << tr("To be minded:") << '\n';
+    for (const std::string& caution : comparison.cautions) out << "- " << caution << '\n';
+    if (!comparison.inWords.empty()) out << '\n' << comparison.inWords << '\n';
+}
+
+}  // namespace console
