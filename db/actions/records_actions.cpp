@@ -63,6 +63,7 @@ class RecordsWriting {
         core::Refusals faults = takenCodes();
         if (!faults.empty()) return faults;
         if (withFacts) writer_.change(records_.shelves.facts);
+        if (withFacts && keepsIds_) clearShelves();
         writeShelves();
         for (core::Session& session : records_.sessions) sessions_.set(session.id, addAs(session.id, session));
         for (core::BatchRecord& record : records_.batches) {
@@ -108,6 +109,20 @@ class RecordsWriting {
             ids.set(from, thing.id);
             shelf.push_back(thing);
         }
+    }
+
+    /// What a new logbook starts with makes way for what the records have, or a copy would not be the same logbook.
+    void clearShelves() {
+        for (const core::StockPlant& stockPlant : shelves_.stockPlants) writer_.remove(stockPlant.id);
+        for (const core::Plant& plant : shelves_.plants) writer_.remove(plant.id);
+        for (const core::Station& station : shelves_.stations) writer_.remove(station.id);
+        for (const core::Method& method : shelves_.methods) writer_.remove(method.id);
+        for (const core::Medium& medium : shelves_.media) writer_.remove(medium.id);
+        for (const core::Treatment& treatment : shelves_.treatments) writer_.remove(treatment.id);
+        for (const core::CuttingKind& kind : shelves_.cuttingKinds) writer_.remove(kind.id);
+        for (const core::LossCause& cause : shelves_.lossCauses) writer_.remove(cause.id);
+        for (const core::Trial& trial : shelves_.trials) writer_.remove(trial.id);
+        shelves_ = {};
     }
 
     void writeShelves() {

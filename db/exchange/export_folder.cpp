@@ -28,11 +28,12 @@ void requireFree(const std::filesystem::path& folder) {
                            " has something in it; name a new or an empty one to export to.");
 }
 
-void syncFolder(const std::filesystem::path& folder) {
-    const int handle = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (handle < 0) return;
-    ::fsync(handle);
-    ::close(handle);
+/// A file or a folder.
+void sync(const std::filesystem::path& path) {
+    const int handle = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    const bool isOnDisk = handle >= 0 && ::fsync(handle) == 0;
+    if (handle >= 0) ::close(handle);
+    if (!isOnDisk) throw LogbookError("The disk failed to keep " + path.string() + "; see whether it is full.");
 }
 
 /// Written beside its place under a name of its own; gone when it was not moved there.
@@ -56,13 +57,14 @@ class FolderInTheMaking {
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
 
     void moveToItsPlace() {
-        syncFolder(folder_);
+        for (const auto& entry : std::filesystem::directory_iterator(folder_)) sync(entry.path());
+        sync(folder_);
         std::error_code failed;
         std::filesystem::rename(folder_, place_, failed);  // an empty folder in the way gives way, any other doesn't
         if (failed)
             throw LogbookError("The folder " + place_.string() + " can't be written: " + failed.message() + ".");
         isMoved_ = true;
-        syncFolder(place_.parent_path());
+        sync(place_.parent_path());
     }
 
   private:

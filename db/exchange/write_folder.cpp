@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "db/exchange/write_folder.h"
 
-#include <fcntl.h>
-#include <unistd.h>
-
 #include <algorithm>
 #include <fstream>
 #include <functional>
@@ -71,11 +68,7 @@ void FolderWriter::file(const std::string& name, const std::function<void(std::o
     std::ofstream out(path, std::ios::binary | std::ios::trunc);
     fill(out);
     out.close();
-    // Reopened for fsync: a stream has no handle to give.
-    const int handle = out.fail() ? -1 : ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    const bool isOnDisk = handle >= 0 && ::fsync(handle) == 0;
-    if (handle >= 0) ::close(handle);
-    if (!isOnDisk)
+    if (out.fail())
         throw LogbookError("The file " + path.string() +
                            " can't be written; see whether the disk is full and the folder is yours to write in.");
 }

@@ -8,7 +8,7 @@
 
 namespace db {
 
-/// Throws LogbookError when the disk fails; what is written by then stays. Everything is on the disk when it returns.
+/// Throws LogbookError when the disk fails; what is written by then stays. Syncs nothing: that is the caller's.
 void writeFolder(const core::Records& records, const std::filesystem::path& folder);
 
 }  // namespace db
