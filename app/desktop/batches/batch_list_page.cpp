@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/batches/batch_list_page.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <array>
+
+#include "app/desktop/batches/batch_table_model.h"
+#include "app/desktop/batches/copied_rows.h"
+#include "app/desktop/names/plant_name_delegate.h"
+#include "app/desktop/workspace.h"
+#include "app/plot/number_text.h"
+
+namespace desktop {
+
+BatchListPage::BatchListPage(const PageContext& context, QWidget* parent)
+    : QWidget(parent), context_(context), model_(new BatchTableModel(this)) {
+    build();
+    connect(&context_.workspace, &Workspace::logbookChanged, this, &BatchListPage::refresh);
+    connect(&context_.workspace, &Workspace::logbookReplaced, this, &BatchListPage::readAll);
+    readAll();
+}
+
+void BatchListPage::build() {
+    filter_ = new QLineEdit;
+    filter_->setObjectName(QStringLiteral("batchFilter"));
+    filter_->setClearButtonEnabled(true);
+    filter_->setPlaceholderText(tr("part of a code, plant, method or station; or open, closed"));
+    filter_->installEventFilter(this);
+    connect(filter_, &QLineEdit::textChanged, this, [this](const QString& words) {
+        keepCurrent([&] { model_->setFilter(words); });
+        showCounts();
+    });
+    auto* caption = new QLabel(tr("&Filter"));
+    caption->setBuddy(filter_);
+    counts_ = new QLabel;
+    counts_->setObjectName(QStringLiteral("batchCounts"));
+    auto* top = new QHBoxLayout;
+    top->addWidget(caption);
+    top->addWidget(filter_, 1);
+    top->addSpacing(fontMetrics().height());
+    top->addWidget(counts_);
+
+    stack_ = new QStackedWidget;
+    stack_->addWidget(makeTable());
+    stack_->addWidget(makeEmpty());
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(top);
+    layout->addWidget(stack_, 1);
+}
+
+QWidget* BatchListPage::makeTable() {
+    table_ = new QTableView;
+    table_->setObjectName(QStringLiteral("batchTable"));
+    table_->setAccessibleName(tr("All batches"));
+    table_->setModel(model_);
+    table_->setItemDelegateForColumn(static_cast<int>(BatchColumn::Plant), new PlantNameDelegate(table_));
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setTabKeyNavigation(false);
+    table_->setWordWrap(false);
+    table_->setAlternatingRowColors(true);
+    table_->setShowGrid(false);
+    table_->verticalHeader()->hide();
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 3 / 2);
+    table_->horizontalHeader()->setHighlightSections(false);
+    table_->horizontalHeader()->setSortIndicator(static_cast<int>(BatchColumn::Day), Qt::DescendingOrder);
+    table_->setSortingEnabled(true);
+    table_->horizontalHeader()->setContextMenuPolicy(Qt::CustomContextMenu);
+    // By what usually stands in them, in characters.
+    constexpr std::array<int, batchColumns> characters{11, 12, 26, 15, 16, 7, 8, 6, 11, 11, 19, 13, 9};
+    for (int column = 0; column < batchColumns; ++column)
+        table_->setColumnWidth(column, characters[static_cast<std::size_t>(column)] * fontMetrics().averageCharWidth() +
+                                           fontMetrics().height());
+    table_->horizontalHeader()->setStretchLastSection(true);
+    table_->installEventFilter(this);
+    connect(table_, &QTableView::doubleClicked, this, &BatchListPage::openCurrent);
+    connect(table_->horizontalHeader(), &QHeaderView::customContextMenuRequested, this, [this](const QPoint& place) {
+        QMenu menu;
+        for (int column = 1; column < batchColumns; ++column) {
+            QAction* action = menu.addAction(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
+            action->setCheckable(true);
+            action->setChecked(!table_->isColumnHidden(column));
+            connect(action, &QAction::toggled, table_,
+                    [this, column](bool on) { table_->setColumnHidden(column, !on); });
+        }
+        menu.exec(table_->horizontalHeader()->mapToGlobal(place));
+    });
+    return table_;
+}
+
+QWidget* BatchListPage::makeEmpty() {
+    auto* empty = new QWidget;
+    emptyTitle_ = new QLabel;
+    QFont large = emptyTitle_->font();
+    large.setPointSizeF(large.pointSizeF() * 1.3);
+    emptyTitle_->setFont(large);
+    emptyTitle_->setAlignment(Qt::AlignCenter);
+    emptyTitle_->setObjectName(QStringLiteral("emptyTitle"));
+    emptyText_ = new QLabel;
+    emptyText_->setAlignment(Qt::AlignCenter);
+    emptyText_->setWordWrap(true);
+    emptyButton_ = new QPushButton;
+    emptyButton_->setObjectName(QStringLiteral("emptyButton"));
+    connect(emptyButton_, &QPushButton::clicked, this, [this] {
+        if (model_->total() == 0) return emit sessionWanted();
+        filter_->clear();
+        focusTable();
+    });
+    auto* layout = new QVBoxLayout(empty);
+    layout->addStretch(2);
+    layout->addWidget(emptyTitle_);
+    layout->addWidget(emptyText_);
+    layout->addSpacing(fontMetrics().height() / 2);
+    layout->addWidget(emptyButton_, 0, Qt::AlignHCenter);
+    layout->addStretch(3);
+    return empty;
+}
+
+void BatchListPage::focusTable() {
+    if (stack_->currentIndex() == 1) return emptyButton_->setFocus();
+    if (!table_->currentIndex().isValid() && model_->rowCount() > 0) table_->selectRow(0);
+    table_->setFocus(Qt::OtherFocusReason);
+}
+
+void BatchListPage::focusFilter() {
+    filter_->setFocus(Qt::ShortcutFocusReason);
+    filter_->selectAll();
+}
+
+bool BatchListPage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool isEnter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+    if (watched == table_ && isEnter) {
+        openCurrent();
+        return true;
+    }
+    if (watched == table_ && key->matches(QKeySequence::Copy)) {
+        copy();
+        return true;
+    }
+    if (watched == filter_ && (isEnter || key->key() == Qt::Key_Down)) {
+        focusTable();
+        return true;
+    }
+    if (watched == filter_ && key->key() == Qt::Key_Escape && !filter_->text().isEmpty()) {
+        filter_->clear();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void BatchListPage::readAll() {
+    keepCurrent([&] {
+        if (context_.workspace.hasLogbook())
+            model_->show(context_.workspace.logbook().batchLines(), context_.workspace.shelves());
+        else
+            model_->show({}, {});
+    });
+    showCounts();
+}
+
+void BatchListPage::refresh(const db::Changes& changes) {
+    // A plant's or station's new name stands in many rows: then everything is read anew.
+    if (!(context_.workspace.shelves() == model_->shelves())) return readAll();
+    keepCurrent([&] { model_->refresh(changes.batches, context_.workspace.logbook().batchLinesOf(changes.batches)); });
+    showCounts();
+}
+
+void BatchListPage::showCounts() {
+    const int shown = model_->rowCount();
+    const int total = model_->total();
+    counts_->setText(shown == total
+                         ? plot::batchesText(total)
+                         : tr("%1 of %2", "12 of 340 batches").arg(plot::countText(shown), plot::batchesText(total)));
+    stack_->setCurrentIndex(shown == 0 ? 1 : 0);
+    if (total == 0) {
+        emptyTitle_->setText(tr("No batches yet"));
+        emptyText_->setText(
+            tr("Every batch that you stick will be a row here, with what rooted, what was lost, and how sure its "
+               "strike rate is."));
+        emptyButton_->setText(tr("New session"));
+    } else {
+        emptyTitle_->setText(tr("No batch has \u201c%1\u201d").arg(filter_->text().simplified()));
+        emptyText_->setText(tr("The filter looks in code, plant, method, station and state."));
+        emptyButton_->setText(tr("Clear filter"));
+    }
+}
+
+void BatchListPage::openCurrent() {
+    const core::BatchId batch = model_->batchAt(table_->currentIndex().row());
+    if (batch.isSet()) emit batchChosen(batch);
+}
+
+void BatchListPage::copy() {
+    emit said(tr("Copied %n row(s).", nullptr, copyRows(*table_)));
+}
+
+void BatchListPage::keepCurrent(const std::function<void()>& change) {
+    const core::BatchId current = model_->batchAt(table_->currentIndex().row());
+    change();
+    const int row = model_->rowOf(current);
+    if (row >= 0)
+        table_->selectRow(row);
+    else if (model_->rowCount() > 0)
+        table_->selectRow(0);
+}
+
+}  // namespace desktop

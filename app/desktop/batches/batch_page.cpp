@@ -1,0 +1,311 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/batches/batch_page.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include "app/desktop/batches/batch_dialog.h"
+#include "app/desktop/batches/batch_page_model.h"
+#include "app/desktop/batches/check_dialog.h"
+#include "app/desktop/batches/check_table_model.h"
+#include "app/desktop/batches/close_dialog.h"
+#include "app/desktop/batches/copied_rows.h"
+#include "app/desktop/batches/session_facts_dialog.h"
+#include "app/desktop/figures/figure_panel.h"
+#include "app/desktop/names/plant_name_delegate.h"
+#include "app/desktop/names/text_labels.h"
+#include "app/desktop/printing/print_preview.h"
+#include "app/plot/rooted_by_day_figure.h"
+
+namespace desktop {
+
+BatchPage::BatchPage(const PageContext& context, QWidget* parent)
+    : QWidget(parent),
+      context_(context),
+      model_(new BatchPageModel(context.workspace, this)),
+      checks_(new CheckTableModel(this)) {
+    setObjectName(QStringLiteral("batchPage"));
+    build();
+    connect(model_, &BatchPageModel::viewChanged, this, &BatchPage::showView);
+    connect(model_, &BatchPageModel::summaryChanged, this, &BatchPage::showSummary);
+    connect(model_, &BatchPageModel::gone, this, &BatchPage::backWanted);
+    for (const QKeySequence& keys : {QKeySequence(Qt::Key_Escape), QKeySequence(Qt::ALT | Qt::Key_Left)}) {
+        auto* back = new QShortcut(keys, this);
+        back->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(back, &QShortcut::activated, this, &BatchPage::backWanted);
+    }
+}
+
+bool BatchPage::show(core::BatchId batch) {
+    curve_->showTable(false);
+    if (!model_->show(batch)) return false;
+    if (checks_->rowCount() > 0) table_->selectRow(checks_->rowCount() - 1);
+    return true;
+}
+
+void BatchPage::clear() {
+    model_->clear();
+}
+
+void BatchPage::focusChecks() {
+    table_->setFocus(Qt::OtherFocusReason);
+}
+
+std::shared_ptr<const report::Sheet> BatchPage::sheet() const {
+    return model_->sheet();
+}
+
+bool BatchPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != table_ || event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool isEdit = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter || key->key() == Qt::Key_F2;
+    if (isEdit)
+        editCheck();
+    else if (key->key() == Qt::Key_Delete)
+        deleteCheck();
+    else if (key->matches(QKeySequence::Copy))
+        emit said(tr("Copied %n row(s).", nullptr, copyRows(*table_)));
+    else
+        return QWidget::eventFilter(watched, event);
+    return true;
+}
+
+void BatchPage::build() {
+    curve_ = new FigurePanel(QStringLiteral("batchCurve"), context_);
+    connect(curve_, &FigurePanel::said, this, &BatchPage::said);
+    auto* right = new QSplitter(Qt::Vertical);
+    right->addWidget(curve_);
+    right->addWidget(makeChecks());
+    right->setStretchFactor(0, 3);
+    right->setStretchFactor(1, 2);
+    right->setChildrenCollapsible(false);
+    auto* body = new QSplitter(Qt::Horizontal);
+    body->addWidget(makeFacts());
+    body->addWidget(right);
+    body->setStretchFactor(0, 2);
+    body->setStretchFactor(1, 5);
+    body->setChildrenCollapsible(false);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(makeHead());
+    layout->addWidget(body, 1);
+}
+
+QPushButton* BatchPage::makeButton(const QString& text, const QString& name, void (BatchPage::*act)()) {
+    auto* button = new QPushButton(text);
+    button->setObjectName(name);
+    connect(button, &QPushButton::clicked, this, act);
+    return button;
+}
+
+QWidget* BatchPage::makeHead() {
+    code_ = largeLabel(QStringLiteral("batchTitle"), 1.4);
+    plant_ = new QLabel;
+    plant_->setTextFormat(Qt::RichText);
+    state_ = quietLabel(QStringLiteral("batchState"));
+    state_->setWordWrap(false);
+    auto* back = new QPushButton(tr("\u2190 All &batches"));
+    back->setObjectName(QStringLiteral("backToBatches"));
+    back->setToolTip(tr("Esc or Alt+Left"));
+    connect(back, &QPushButton::clicked, this, &BatchPage::backWanted);
+
+    auto* head = new QWidget;
+    auto* names = new QHBoxLayout;
+    names->addWidget(back);
+    names->addSpacing(fontMetrics().height() / 2);
+    names->addWidget(code_);
+    names->addWidget(plant_);
+    names->addWidget(state_, 1);
+    auto* buttons = new QHBoxLayout;
+    auto* record = makeButton(tr("Record &check\u2026"), QStringLiteral("recordCheck"), &BatchPage::recordCheck);
+    buttons->addWidget(record);
+    buttons->addWidget(makeButton(tr("Edit b&atch\u2026"), QStringLiteral("editBatch"), &BatchPage::editBatch));
+    buttons->addWidget(makeButton(tr("Edit sess&ion\u2026"), QStringLiteral("editSession"), &BatchPage::editSession));
+    buttons->addWidget(closing_ = makeButton(QString(), QStringLiteral("closeOrReopen"), &BatchPage::closeOrReopen));
+    buttons->addWidget(makeButton(tr("De&lete batch"), QStringLiteral("deleteBatch"), &BatchPage::deleteBatch));
+    buttons->addStretch();
+    buttons->addWidget(print_ =
+                           makeButton(tr("&Print preview\u2026"), QStringLiteral("printBatch"), &BatchPage::print));
+    auto* layout = new QVBoxLayout(head);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(names);
+    layout->addLayout(buttons);
+    return head;
+}
+
+QWidget* BatchPage::makeFacts() {
+    inWords_ = largeLabel(QStringLiteral("batchInWords"), 1.1);
+    inWords_->setWordWrap(true);
+    cautions_ = cautionLabel(QStringLiteral("batchCautions"));
+    facts_ = new QFormLayout;
+    facts_->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    auto* content = new QWidget;
+    auto* layout = new QVBoxLayout(content);
+    layout->addWidget(inWords_);
+    layout->addWidget(cautions_);
+    layout->addLayout(facts_);
+    layout->addStretch();
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(content);
+    scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 38);
+    return scroll;
+}
+
+QWidget* BatchPage::makeChecks() {
+    table_ = new QTableView;
+    table_->setObjectName(QStringLiteral("checkTable"));
+    table_->setModel(checks_);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setTabKeyNavigation(false);
+    table_->setWordWrap(false);
+    table_->setShowGrid(false);
+    table_->setAlternatingRowColors(true);
+    table_->verticalHeader()->hide();
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 3 / 2);
+    table_->horizontalHeader()->setStretchLastSection(true);
+    table_->horizontalHeader()->setHighlightSections(false);
+    table_->installEventFilter(this);
+    connect(table_, &QTableView::doubleClicked, this, &BatchPage::editCheck);
+    auto* caption = new QLabel(tr("Chec&ks"));
+    caption->setBuddy(table_);
+    auto* row = new QHBoxLayout;
+    row->addWidget(caption, 1);
+    row->addWidget(editCheck_ =
+                       makeButton(tr("Edi&t check\u2026"), QStringLiteral("editCheck"), &BatchPage::editCheck));
+    row->addWidget(deleteCheck_ =
+                       makeButton(tr("Delete chec&k"), QStringLiteral("deleteCheck"), &BatchPage::deleteCheck));
+    auto* checks = new QWidget;
+    auto* layout = new QVBoxLayout(checks);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(row);
+    layout->addWidget(table_, 1);
+    return checks;
+}
+
+void BatchPage::showView() {
+    const BatchView& view = model_->view();
+    const core::Check* current = checks_->checkAt(table_->currentIndex().row());
+    const core::CheckId kept = current == nullptr ? core::CheckId{} : current->id;
+    checks_->show(view.record, model_->shelves());
+    table_->resizeColumnsToContents();
+    const int row = checks_->rowOf(kept);
+    if (checks_->rowCount() > 0) table_->selectRow(row >= 0 ? row : checks_->rowCount() - 1);
+    editCheck_->setEnabled(checks_->rowCount() > 0);
+    deleteCheck_->setEnabled(checks_->rowCount() > 0);
+    code_->setText(view.code);
+    plant_->setText(plantNameAsHtml(view.plant));
+    state_->setText(view.state);
+    closing_->setText(view.isClosedByHand ? tr("Re&open") : tr("Cl&ose\u2026"));
+    showSummary();
+}
+
+void BatchPage::showSummary() {
+    const BatchView& view = model_->view();
+    while (facts_->rowCount() > 0) facts_->removeRow(0);
+    const auto addFact = [this](const QString& name, const QString& text) {
+        auto* value = new QLabel(text);
+        value->setTextFormat(Qt::PlainText);
+        value->setWordWrap(true);
+        value->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        facts_->addRow(quietLabelSaying(name), value);
+    };
+    addFact(tr("Strike rate"), view.strikeRate);
+    if (view.summary) {
+        addFact(tr("Lost"), view.losses);
+        addFact(tr("Your own past"), view.past);
+    }
+    for (const NamedText& fact : view.facts) addFact(fact.name, fact.text);
+    inWords_->setText(view.summary ? QString::fromStdString(view.summary->inWords) : QString());
+    showCautions(*cautions_, view.summary ? view.summary->cautions : std::vector<std::string>());
+    curve_->setFileName(view.code);
+    curve_->setFigure(view.summary ? plot::rootedByDayFigure(*view.summary, view.code) : nullptr);
+    print_->setEnabled(view.summary != nullptr);
+    emit sheetChanged();
+}
+
+void BatchPage::recordCheck() {
+    const core::BatchRecord& record = model_->view().record;
+    for (int row = 0; row < checks_->rowCount(); ++row)
+        if (checks_->checkAt(row)->checkedOn == model_->today()) {  // one batch has one check a day: today's is amended
+            table_->selectRow(row);
+            return editCheck();
+        }
+    auto* dialog = new CheckDialog(
+        CheckDraft::of(record, model_->shelves(), nullptr, model_->today()), model_->today(),
+        [this](const core::Check& check) { return model_->record(check); }, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void BatchPage::editCheck() {
+    const core::Check* check = checks_->checkAt(table_->currentIndex().row());
+    if (check == nullptr) return;
+    auto* dialog = new CheckDialog(
+        CheckDraft::of(model_->view().record, model_->shelves(), check, check->checkedOn), model_->today(),
+        [this](const core::Check& kept) { return model_->change(kept); }, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void BatchPage::deleteCheck() {
+    const core::Check* check = checks_->checkAt(table_->currentIndex().row());
+    if (check == nullptr) return;
+    const Outcome outcome = model_->remove(check->id);
+    if (!outcome.isDone) emit said(sentencesOf(outcome.refusals));
+}
+
+void BatchPage::editBatch() {
+    auto* dialog = new BatchDialog(
+        model_->view().record.batch, model_->shelves(),
+        [this](const core::Batch& batch) { return model_->change(batch); }, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void BatchPage::editSession() {
+    auto* dialog = new SessionFactsDialog(
+        model_->view().session, model_->batchesOfSession(), model_->today(),
+        [this](const core::Session& session) { return model_->change(session); }, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void BatchPage::closeOrReopen() {
+    if (model_->view().isClosedByHand) {
+        const Outcome outcome = model_->reopen();
+        if (!outcome.isDone) emit said(sentencesOf(outcome.refusals));
+        return;
+    }
+    auto* dialog = new CloseDialog(
+        model_->view().record, model_->today(),
+        [this](core::Date on, const QString& reason) { return model_->close(on, reason); }, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void BatchPage::deleteBatch() {
+    const Outcome outcome = model_->remove();
+    if (!outcome.isDone) emit said(sentencesOf(outcome.refusals));
+}
+
+void BatchPage::print() {
+    const auto sheet = model_->sheet();
+    if (sheet == nullptr) return;
+    connect(showPrintPreview(sheet, model_->view().code, context_, this), &PrintPreview::said, this, &BatchPage::said);
+}
+
+}  // namespace desktop

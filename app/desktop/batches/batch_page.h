@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+// One batch: facts, the timeline of its checks, its curve against the grower's own past, what the records say, and every edit.
+#pragma once
+
+#include <QWidget>
+#include <memory>
+
+#include "app/desktop/page.h"
+
+class QFormLayout;
+class QLabel;
+class QPushButton;
+class QTableView;
+class QVBoxLayout;
+
+namespace desktop {
+
+class BatchPageModel;
+class CheckTableModel;
+class FigurePanel;
+
+class BatchPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit BatchPage(const PageContext& context, QWidget* parent = nullptr);
+
+    /// False when there is no such batch.
+    bool show(core::BatchId batch);
+    void clear();
+    void focusChecks();
+    [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const;
+
+  signals:
+    void backWanted();
+    void said(const QString& sentence);
+    void sheetChanged();
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    void build();
+    QWidget* makeHead();
+    QWidget* makeFacts();
+    QWidget* makeChecks();
+    QPushButton* makeButton(const QString& text, const QString& name, void (BatchPage::*act)());
+    void showView();
+    void showSummary();
+    void recordCheck();
+    void editCheck();
+    void deleteCheck();
+    void editBatch();
+    void editSession();
+    void closeOrReopen();
+    void deleteBatch();
+    void print();
+
+    PageContext context_;
+    BatchPageModel* model_;
+    CheckTableModel* checks_;
+    QLabel* code_{};
+    QLabel* plant_{};
+    QLabel* state_{};
+    QLabel* inWords_{};
+    QLabel* cautions_{};
+    QFormLayout* facts_{};
+    QTableView* table_{};
+    FigurePanel* curve_{};
+    QPushButton* closing_{};
+    QPushButton* print_{};
+    QPushButton* editCheck_{};
+    QPushButton* deleteCheck_{};
+};
+
+}  // namespace desktop

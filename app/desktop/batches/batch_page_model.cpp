@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/batches/batch_page_model.h"
+
+#include <algorithm>
+
+#include "app/desktop/printing/printed_at.h"
+#include "app/plot/number_text.h"
+#include "app/report/batch_summary_sheet.h"
+#include "db/actions/check_actions.h"
+#include "db/actions/session_actions.h"
+
+namespace desktop {
+
+namespace {
+
+template <class Thing, class ThingId>
+QString shelfName(const std::vector<Thing>& things, ThingId id) {
+    const Thing* thing = core::find(things, id);
+    return thing == nullptr ? QString() : QString::fromStdString(thing->name);
+}
+
+}  // namespace
+
+BatchPageModel::BatchPageModel(Workspace& workspace, QObject* parent) : QObject(parent), workspace_(workspace) {
+    connect(&workspace_, &Workspace::logbookChanged, this, &BatchPageModel::refresh);
+    connect(&workspace_, &Workspace::logbookReplaced, this, &BatchPageModel::refresh);
+}
+
+bool BatchPageModel::show(core::BatchId batch) {
+    batch_ = batch;
+    refresh();
+    return hasBatch();
+}
+
+void BatchPageModel::clear() {
+    batch_ = {};
+    sums_.stop();
+    view_.reset();
+}
+
+void BatchPageModel::refresh() {
+    if (!batch_.isSet()) return;
+    std::optional<core::BatchRecord> record;
+    if (workspace_.hasLogbook()) record = workspace_.logbook().batch(batch_);
+    if (!record) {
+        clear();
+        emit gone();
+        return;
+    }
+    // The old sums stay on the screen until the new ones are there, unless they are another batch's.
+    auto before = view_ && view_->record.batch.id == batch_ ? view_->summary : nullptr;
+    view_.emplace();
+    view_->record = std::move(*record);
+    view_->summary = std::move(before);
+    const std::vector<core::Session> sessions = workspace_.logbook().sessions();
+    if (const core::Session* session = core::find(sessions, view_->record.batch.session)) view_->session = *session;
+    describe();
+    emit viewChanged();
+    askForSummary();
+}
+
+void BatchPageModel::describe() {
+    const core::Batch& batch = view_->record.batch;
+    const core::Shelves& shelves = workspace_.shelves();
+    const core::Tally tally = core::tallyOf(batch, view_->record.checks);
+    view_->code = QString::fromStdString(batch.code);
+    const core::Plant* plant = core::find(shelves.plants, batch.plant);
+    if (plant != nullptr) view_->plant = QString::fromStdString(core::fullName(*plant));
+    view_->isClosedByHand = batch.closedOn.has_value();
+    view_->state =
+        !core::isClosed(batch, tally) ? tr("open")
+        : batch.closedOn
+            ? tr("closed on %1: %2").arg(plot::dateText(*batch.closedOn), QString::fromStdString(batch.closeReason))
+            : tr("closed: nothing undecided");
+    addFact(tr("Stuck"), tr("%1 on %2", "24 cuttings on 3 March 2026")
+                             .arg(plot::cuttingsText(batch.stuck), plot::dateText(batch.stuckOn)));
+    addFact(tr("By"), QString::fromStdString(view_->session.worker));
+    addFact(tr("Method"), shelfName(shelves.methods, batch.method));
+    addFact(tr("Station"), shelfName(shelves.stations, batch.station));
+    const core::StockPlant* stock = core::find(shelves.stockPlants, batch.stockPlant);
+    addFact(tr("Stock plant"), stock == nullptr ? QString() : QString::fromStdString(stock->label));
+    addFact(tr("Kind of cutting"), shelfName(shelves.cuttingKinds, batch.cuttingKind));
+    const core::Treatment* treatment = core::find(shelves.treatments, batch.treatment);
+    addFact(tr("Treatment"), treatment == nullptr ? QString()
+                                                  : tr("%1 (%2)", "name of a treatment and what it is")
+                                                        .arg(QString::fromStdString(treatment->name),
+                                                             QString::fromStdString(core::description(*treatment))));
+    const core::Medium* medium = core::find(shelves.media, batch.medium);
+    const QString recipe = medium == nullptr ? QString() : QString::fromStdString(core::recipe(*medium));
+    const QString name = medium == nullptr ? QString() : QString::fromStdString(medium->name);
+    addFact(tr("Medium"),
+            recipe.isEmpty() || recipe == name ? name : tr("%1 (%2)", "medium and its recipe").arg(name, recipe));
+    addFact(tr("Trial"), shelfName(shelves.trials, batch.trial));
+    addFact(tr("Note"), QString::fromStdString(batch.note));
+    addFact(tr("Note of the session"), QString::fromStdString(view_->session.note));
+    if (plant != nullptr && plant->isProtected)
+        addFact(tr("Protected"), tr("This cultivar is protected: propagating it needs a licence."));
+    view_->strikeRate = plot::percentText(tally.rooted, tally.stuck);
+}
+
+void BatchPageModel::addFact(const QString& name, const QString& text) {
+    if (!text.trimmed().isEmpty()) view_->facts.push_back({name, text});
+}
+
+void BatchPageModel::askForSummary() {
+    auto record = std::make_shared<const core::BatchRecord>(view_->record);
+    auto shelves = std::make_shared<const core::Shelves>(workspace_.shelves());
+    auto past =
+        std::make_shared<const std::vector<core::BatchRecord>>(workspace_.logbook().batchRecords(record->batch.plant));
+    const core::Date today = workspace_.today();
+    sums_.ask(
+        [=](std::stop_token) {
+            return std::make_shared<const core::BatchSummary>(core::summaryOf(*record, *shelves, *past, today));
+        },
+        [this](const std::shared_ptr<const core::BatchSummary>& summary) { tellSummary(summary); });
+}
+
+void BatchPageModel::tellSummary(std::shared_ptr<const core::BatchSummary> summary) {
+    view_->summary = std::move(summary);
+    const core::BatchSummary& sums = *view_->summary;
+    view_->strikeRate = tr("%1; %2 interval %3", "75 % (18 of 24); 95 % interval 55 to 88 %")
+                            .arg(plot::percentText(sums.tally.rooted, sums.tally.stuck),
+                                 plot::levelText(workspace_.shelves().facts.level), plot::limitsText(sums.asCounted));
+    view_->past = tr("no other batch of this plant by this method yet");
+    if (sums.past.batches > 0 && sums.past.rate)
+        view_->past = tr("%1 in %2", "71 % (84 of 118) in 6 batches")
+                          .arg(plot::percentText(*sums.past.rate, sums.past.rooted, sums.past.assessed),
+                               plot::batchesText(sums.past.batches));
+    QStringList losses;
+    for (const core::LossByCause& loss : sums.losses)
+        losses.append(tr("%1 %2", "3 rot").arg(plot::countText(loss.count), QString::fromStdString(loss.cause)));
+    view_->losses = losses.isEmpty() ? tr("none") : losses.join(tr(", "));
+    emit summaryChanged();
+}
+
+std::shared_ptr<const report::Sheet> BatchPageModel::sheet() const {
+    if (!view_ || !view_->summary) return nullptr;
+    return std::make_shared<const report::Sheet>(report::batchSummarySheet(
+        view_->record, view_->session, *view_->summary, workspace_.shelves(), printedAt(workspace_)));
+}
+
+Outcome BatchPageModel::record(const core::Check& check) {
+    return workspace_.run([&](db::Logbook& logbook) {
+        return db::recordChecks(logbook, {{.check = check, .closesBatch = false, .closeReason = {}}},
+                                workspace_.today());
+    });
+}
+
+Outcome BatchPageModel::change(const core::Check& check) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::changeCheck(logbook, check, workspace_.today()); });
+}
+
+Outcome BatchPageModel::remove(core::CheckId check) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::deleteCheck(logbook, check); });
+}
+
+Outcome BatchPageModel::change(const core::Batch& batch) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::changeBatch(logbook, batch, workspace_.today()); });
+}
+
+Outcome BatchPageModel::change(const core::Session& session) {
+    return workspace_.run(
+        [&](db::Logbook& logbook) { return db::changeSession(logbook, session, workspace_.today()); });
+}
+
+Outcome BatchPageModel::close(core::Date on, const QString& reason) {
+    return workspace_.run([&](db::Logbook& logbook) {
+        return db::closeBatch(logbook, batch_, on, reason.simplified().toStdString(), workspace_.today());
+    });
+}
+
+Outcome BatchPageModel::reopen() {
+    return workspace_.run([&](db::Logbook& logbook) { return db::reopenBatch(logbook, batch_); });
+}
+
+Outcome BatchPageModel::remove() {
+    return workspace_.run([&](db::Logbook& logbook) { return db::deleteBatch(logbook, batch_); });
+}
+
+int BatchPageModel::batchesOfSession() const {
+    const std::vector<core::BatchLine> lines = workspace_.logbook().batchLines();
+    return static_cast<int>(std::count_if(lines.begin(), lines.end(), [this](const core::BatchLine& line) {
+        return line.batch.session == view_->session.id;
+    }));
+}
+
+}  // namespace desktop
