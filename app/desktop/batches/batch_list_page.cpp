@@ -85,6 +85,7 @@ QWidget* BatchListPage::makeTable() {
                                            fontMetrics().height());
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->installEventFilter(this);
+    copyOnRequest(*table_, [this](const QString& sentence) { emit said(sentence); });
     connect(table_, &QTableView::doubleClicked, this, &BatchListPage::openCurrent);
     connect(table_->horizontalHeader(), &QHeaderView::customContextMenuRequested, this, [this](const QPoint& place) {
         QMenu menu;
@@ -147,10 +148,6 @@ bool BatchListPage::eventFilter(QObject* watched, QEvent* event) {
         openCurrent();
         return true;
     }
-    if (watched == table_ && key->matches(QKeySequence::Copy)) {
-        copy();
-        return true;
-    }
     if (watched == filter_ && (isEnter || key->key() == Qt::Key_Down)) {
         focusTable();
         return true;
@@ -202,10 +199,6 @@ void BatchListPage::showCounts() {
 void BatchListPage::openCurrent() {
     const core::BatchId batch = model_->batchAt(table_->currentIndex().row());
     if (batch.isSet()) emit batchChosen(batch);
-}
-
-void BatchListPage::copy() {
-    emit said(tr("Copied %n row(s).", nullptr, copyRows(*table_)));
 }
 
 void BatchListPage::keepCurrent(const std::function<void()>& change) {

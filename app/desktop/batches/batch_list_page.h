@@ -42,7 +42,6 @@ class BatchListPage : public QWidget {
     void refresh(const db::Changes& changes);
     void showCounts();
     void openCurrent();
-    void copy();
     void keepCurrent(const std::function<void()>& change);
 
     PageContext context_;

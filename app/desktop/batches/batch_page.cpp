@@ -72,8 +72,6 @@ bool BatchPage::eventFilter(QObject* watched, QEvent* event) {
         editCheck();
     else if (key->key() == Qt::Key_Delete)
         deleteCheck();
-    else if (key->matches(QKeySequence::Copy))
-        emit said(tr("Copied %n row(s).", nullptr, copyRows(*table_)));
     else
         return QWidget::eventFilter(watched, event);
     return true;
@@ -179,6 +177,7 @@ QWidget* BatchPage::makeChecks() {
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->horizontalHeader()->setHighlightSections(false);
     table_->installEventFilter(this);
+    copyOnRequest(*table_, [this](const QString& sentence) { emit said(sentence); });
     connect(table_, &QTableView::doubleClicked, this, &BatchPage::editCheck);
     auto* caption = new QLabel(tr("Chec&ks"));
     caption->setBuddy(table_);

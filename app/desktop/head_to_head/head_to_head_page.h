@@ -4,23 +4,10 @@
 
 #include "app/desktop/page.h"
 
-class QComboBox;
-class QLabel;
-class QLineEdit;
-class QProgressBar;
-class QPushButton;
-class QStackedWidget;
-class QTableView;
-class QVBoxLayout;
-
-namespace plot {
-class FigureView;
-}
-
 namespace desktop {
 
-class ArmTableModel;
-class FaultLabel;
+class ComparisonChooser;
+class ComparisonView;
 class HeadToHeadModel;
 
 class HeadToHeadPage : public Page {
@@ -28,17 +15,21 @@ class HeadToHeadPage : public Page {
 
   public:
     explicit HeadToHeadPage(const PageContext& context, QWidget* parent = nullptr);
-    ~HeadToHeadPage() override;
 
     void activated() override;
     [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const override;
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
   private:
-    class Parts;
+    void print();
 
     PageContext context_;
     HeadToHeadModel* model_;
-    std::unique_ptr<Parts> parts_;
+    ComparisonChooser* chooser_;
+    ComparisonView* view_;
 };
 
 }  // namespace desktop

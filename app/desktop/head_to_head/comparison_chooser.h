@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+// The row on top of the head-to-head page: factor, plant, trial, horizon day, level; and how far the sums are.
+#pragma once
+
+#include <QTimer>
+#include <QWidget>
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QProgressBar;
+class QPushButton;
+
+namespace desktop {
+
+class FaultLabel;
+class HeadToHeadModel;
+
+class ComparisonChooser : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit ComparisonChooser(HeadToHeadModel& model, QWidget* parent = nullptr);
+    void focusFirst();
+
+  signals:
+    void printWanted();
+
+  private:
+    void build();
+    void connectFields();
+    QWidget* makeProgress();
+    void addField(QGridLayout& grid, int column, const QString& caption, QWidget* field);
+    void readHorizon();
+    void showView();
+    void fillChoices();
+
+    HeadToHeadModel& model_;
+    QComboBox *factor_{}, *plant_{}, *trial_{}, *level_{};
+    QLineEdit* horizon_{};
+    FaultLabel* horizonFault_{};
+    QLabel* horizonReason_{};
+    QWidget* progress_{};
+    QPushButton* print_{};
+    QTimer slow_;    // progress is shown for what takes longer than a blink
+    QTimer typing_;  // a horizon day is asked for when its last digit is typed
+};
+
+}  // namespace desktop

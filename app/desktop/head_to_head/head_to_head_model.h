@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+// What to compare, and the answer. The sums run on copies in the background; a newer question stops the older. No widgets.
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/desktop/background/latest_answer.h"
+#include "core/comparison/comparison.h"
+
+namespace report {
+struct Sheet;
+}
+
+namespace desktop {
+
+class Workspace;
+
+template <class ThingId>
+struct Choice {
+    ThingId id;
+    QString name;
+};
+
+struct HeadToHeadView {
+    std::vector<Choice<core::PlantId>> plants;  // those with batches, without "all plants"
+    std::vector<Choice<core::TrialId>> trials;
+    std::shared_ptr<const core::Comparison>
+        comparison;  // of the question that stands now, or the one before while isWorking
+    bool isWorking{};
+    QString horizon;  // "Decided at day 42: the largest usual limit of these plants."
+    QString fault;    // why there is no answer
+};
+
+class HeadToHeadModel : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit HeadToHeadModel(Workspace& workspace, QObject* parent = nullptr);
+
+    [[nodiscard]] const HeadToHeadView& view() const { return view_; }
+    [[nodiscard]] const core::ComparisonQuestion& question() const { return question_; }
+
+    // Each asks again.
+    void chooseFactor(core::Factor factor);
+    void choosePlant(core::PlantId plant);
+    void chooseTrial(core::TrialId trial);
+    void setHorizon(std::optional<int> day);
+    void setLevel(std::optional<double> level);
+
+    /// Nobody looks: changes of the logbook wait until somebody does.
+    void setWatched(bool isWatched);
+    /// Withdraws the question; what was shown before stays.
+    void stop();
+    [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const;
+
+  signals:
+    void viewChanged();
+
+  private:
+    struct Copies {
+        core::Shelves shelves;
+        std::vector<core::BatchRecord> records;
+    };
+
+    void forget();
+    void readChoices();
+    void ask();
+    void tell(const core::Result<core::Comparison>& answer);
+
+    Workspace& workspace_;
+    HeadToHeadView view_;
+    core::ComparisonQuestion question_;
+    std::shared_ptr<const Copies> copies_;  // read once, until something changes
+    bool isWatched_{};
+    bool isStale_{true};
+    LatestAnswer<core::Result<core::Comparison>> sums_{this};
+};
+
+}  // namespace desktop
