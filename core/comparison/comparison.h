@@ -11,6 +11,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/comparison/arm.h"
 #include "core/records.h"
 #include "core/result.h"
 
@@ -28,63 +29,6 @@ struct ComparisonQuestion {
     int bootstrapReplicates{1000};   // for the interval of the median day
     int permutations{2000};          // for the test of two curves
     std::uint32_t seed{20260101};    // of both, so that the same records give the same figures
-};
-
-struct Limits {
-    double low{};
-    double high{};
-};
-
-/// Between two checks: after the one, by the other.
-struct DayRange {
-    double after{};
-    double by{};
-};
-
-struct DayShare {
-    double day{};
-    double share{};  // has happened by then, of those stuck
-    std::optional<Limits> band;  // whole-batch bootstrap; absent with a single batch
-};
-
-/// What was counted, nothing estimated: the rows under the rooted-by-day curve.
-struct LookCounts {
-    int day{};
-    int waiting{};  // on the station, neither rooted nor lost after that day's look
-    int rooted{};   // so far
-    int lost{};     // so far
-};
-
-struct DaysToRoot {
-    std::optional<DayRange> p25, p50, p75, p90;  // absent: not reached
-    std::optional<Limits> p50Interval;           // absent: fewer than two batches, or not reached in enough replicates
-};
-
-struct LossByCause {
-    std::string cause;  // "cause not known" where none was given
-    int count{};
-};
-
-struct Arm {
-    std::string name;  // of the method, treatment, ...; "not recorded" where there was none
-    int batches{};
-    int stations{};
-    int stuck{};
-    int rooted{};     // these four at the horizon, and they add up to stuck
-    int lost{};
-    int withdrawn{};
-    int undecided{};
-    int assessed{};  // fate at the horizon known
-    std::optional<double> rate;          // rooted / assessed; absent when nothing is assessed
-    std::optional<Limits> asCounted;     // Wilson
-    std::optional<Limits> withSpread;    // tray_interval over batches; absent with one batch or no spread to be seen
-    std::vector<DayShare> rootedByDay;   // on each day on which somebody looked
-    std::vector<DayShare> lostByDay;
-    std::vector<int> stillWatched;       // for each of rootedByDay: cuttings not yet decided or withdrawn after that day's look
-    std::vector<LookCounts> looks;       // one for each of rootedByDay, over all batches of the arm
-    DaysToRoot ofStuck;
-    DaysToRoot ofRooted;
-    std::vector<LossByCause> losses;     // most first
 };
 
 struct PairDifference {

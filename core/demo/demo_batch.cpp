@@ -89,7 +89,7 @@ std::vector<Fate> fatesOf(const DemoBatchTruth& truth, stats::SeededRandom& rand
     return fates;
 }
 
-struct LookCounts {
+struct DemoLookCounts {
     int rooted{};
     int withdrawn{};
     std::array<int, CauseCount> lost{};
@@ -103,7 +103,7 @@ struct LookCounts {
     }
 };
 
-DemoLook lookOf(int day, const LookCounts& counts, std::span<const LossCause> causes) {
+DemoLook lookOf(int day, const DemoLookCounts& counts, std::span<const LossCause> causes) {
     DemoLook look{.day = day, .rooted = counts.rooted, .withdrawn = counts.withdrawn, .losses = {}};
     for (std::size_t cause = 0; cause < CauseCount; ++cause)
         if (counts.lost[cause] > 0)
@@ -118,7 +118,7 @@ DemoHistory historyOf(const DemoBatchTruth& truth, std::span<const int> rounds, 
                       stats::SeededRandom& random) {
     const std::vector<Fate> fates = fatesOf(truth, random);
     const std::span<const int> looks(std::ranges::lower_bound(rounds, truth.stuckDay + earliestLook), rounds.end());
-    std::vector<LookCounts> counts(looks.size());
+    std::vector<DemoLookCounts> counts(looks.size());
     for (const Fate& fate : fates) {
         const auto seen = std::ranges::lower_bound(looks, fate.day);
         if (seen != looks.end()) counts[static_cast<std::size_t>(seen - looks.begin())].count(fate);

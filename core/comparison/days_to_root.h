@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+// The curves of one arm or one batch: what share had rooted, or was lost, by each day on which somebody looked, what was counted after
+// that day's look, and the days to root that can be read off.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <stop_token>
+#include <vector>
+
+#include "core/comparison/comparison.h"
+#include "core/comparison/course.h"
+
+namespace core {
+
+/// Bands and intervals by drawing whole batches again.
+struct Resampling {
+    double level{0.95};
+    int replicates{1000};
+    std::uint64_t seed{};
+};
+
+struct RootingCurves {
+    std::vector<DayShare> rootedByDay;  // one a day on which any batch was looked at
+    std::vector<DayShare> lostByDay;
+    std::vector<int> stillWatched;
+    std::vector<LookCounts> looks;
+    DaysToRoot ofStuck;
+    DaysToRoot ofRooted;
+};
+
+/// Without `resampling`, or with a single batch, there are no bands. A stop request ends it early with what there is.
+[[nodiscard]] RootingCurves rootingCurves(std::span<const Course> courses, const std::optional<Resampling>& resampling,
+                                          const std::stop_token& stop = {});
+
+}  // namespace core
