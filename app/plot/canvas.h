@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What figures draw on: a QPainter with a sense of scale (1 em = one line of text), a palette, and a memory of where each text and each
-// hint went. Inside plot only.
+// What figures and print-outs draw on: a QPainter with a sense of scale (1 em = one line of text), a palette, and a memory of where each text and each
+// hint went. For plot and report.
 #pragma once
 
 #include <QColor>

@@ -104,6 +104,7 @@ void drawThreeLines(Canvas& canvas, const QRectF& area, const std::vector<const 
                 }
             top += line;
         }
+        top += 0.4 * line;
     }
 }
 
@@ -112,7 +113,7 @@ void drawThreeLines(Canvas& canvas, const QRectF& area, const std::vector<const 
 double countRowsHeight(const Canvas& canvas, const CurvePicture& picture, RowsShape shape) {
     const double arms = static_cast<double>(counted(picture).size()), line = canvas.lineHeight(Type::Small);
     if (arms == 0 || shape == RowsShape::None) return 0;
-    return (shape == RowsShape::OneLineAnArm ? 1 + arms : 4 * arms) * line + 0.3 * canvas.em();
+    return (shape == RowsShape::OneLineAnArm ? 1 + arms : 4.4 * arms - 0.4) * line + 0.3 * canvas.em();
 }
 
 double countRowsGutter(const Canvas& canvas, const CurvePicture& picture, RowsShape shape) {

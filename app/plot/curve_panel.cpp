@@ -61,6 +61,14 @@ void fillAreas(Canvas& canvas, const Panel& panel, AreaOf areaOf, ColorOf colorO
     canvas.fill(overlap, shared);
 }
 
+void drawTints(Canvas& canvas, const Panel& panel) {
+    const Palette& palette = canvas.palette();
+    fillAreas(
+        canvas, panel, bandOf, [](const SeriesLook& look) { return look.band; }, palette.overlap);
+    fillAreas(
+        canvas, panel, boxesOf, [](const SeriesLook& look) { return look.box; }, palette.boxOverlap);
+}
+
 void drawEndBar(Canvas& canvas, const Panel& panel, const PanelCurve& curve, std::size_t place) {
     const core::DayShare& last = curve.shares.back();
     if (!last.band) return;
@@ -124,8 +132,9 @@ void drawLabels(Canvas& canvas, const Panel& panel) {
                             (endBarsWidth(panel.curves) + 0.2) * canvas.em();
         if (left - 0.3 * canvas.em() - from > 0.8 * canvas.em())
             canvas.stroke({from, wanted[i]}, {left - 0.3 * canvas.em(), tops[i] + line / 2}, look.line, 0.05);
-        canvas.line({left, tops[i], panel.labels.width(), line}, Qt::AlignLeft | Qt::AlignVCenter, curve.label,
-                    look.text, hasDetail ? Type::Bold : Type::Plain);
+        canvas.line({left, tops[i], panel.labels.width(), line}, Qt::AlignLeft | Qt::AlignVCenter,
+                    hasDetail || curve.shortly.isEmpty() ? curve.label : curve.shortly, look.text,
+                    hasDetail ? Type::Bold : Type::Plain);
         if (hasDetail)
             canvas.line({left, tops[i] + line, panel.labels.width(), small}, Qt::AlignLeft | Qt::AlignTop, curve.detail,
                         look.text, Type::Small);
@@ -142,10 +151,7 @@ double endBarsWidth(const std::vector<PanelCurve>& curves) {
 }
 
 void drawPanel(Canvas& canvas, const Panel& panel) {
-    fillAreas(
-        canvas, panel, bandOf, [](const SeriesLook& look) { return look.band; }, canvas.palette().overlap);
-    fillAreas(
-        canvas, panel, boxesOf, [](const SeriesLook& look) { return look.box; }, canvas.palette().boxOverlap);
+    if (panel.hasTints) drawTints(canvas, panel);
     for (const PanelCurve& curve : panel.curves) {
         if (curve.shares.empty()) continue;
         const SeriesLook& look = canvas.palette().look(curve.series);

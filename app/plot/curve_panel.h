@@ -17,8 +17,9 @@ class Canvas;
 struct PanelCurve {
     std::vector<core::DayShare> shares;
     std::size_t series{};
-    QString label;  // at its end; the second line only where there's room
-    QString detail;
+    QString label;    // at its end
+    QString detail;   // second line of it, where there is room for all curves' second lines
+    QString shortly;  // both in one line, where there is not
 };
 
 struct Panel {
@@ -27,6 +28,7 @@ struct Panel {
     Scale shares;
     QRectF labels;  // where the labels go, right of the plot
     std::vector<PanelCurve> curves;
+    bool hasTints{true};
 };
 
 /// Room that the bars at the ends of the curves need, in ems.

@@ -22,8 +22,9 @@ struct CurveWords {
 
 // All in ems.
 constexpr double kCaption = 1.15;
+constexpr double kLossCaption = 1.6;
 constexpr double kDayAxis = 1.35;
-constexpr double kLeastMain = 6.2;
+constexpr double kLeastMain = 5.4;
 constexpr double kComfortableMain = 12.0;
 constexpr double kLeastLoss = 2.4;
 constexpr double kMostLoss = 7.0;
@@ -55,8 +56,8 @@ class CurvePainter {
     }
 
     void paint() {
-        drawShareAxis(main_, CurveWords::tr("rooted, share of those stuck"));
-        if (hasLoss_) drawShareAxis(loss_, CurveWords::tr("lost"));
+        drawShareAxis(main_, CurveWords::tr("rooted, of those stuck"));
+        if (hasLoss_) drawShareAxis(loss_, CurveWords::tr("lost, of those stuck"));
         drawDayAxis();
         drawHorizon();
         drawPanel(canvas_, main_);
@@ -71,18 +72,21 @@ class CurvePainter {
     const QRectF& days() const { return hasLoss_ ? loss_.plot : main_.plot; }
 
     void makePanels() {
+        main_.hasTints = loss_.hasTints = hasTints(picture_);
         for (const Curve& curve : picture_.curves) {
             const QString share = shareText(lastShare(curve.rooted));
             main_.curves.push_back(
                 {.shares = curve.rooted,
                  .series = curve.series,
                  .label = curve.name,
-                 .detail = CurveWords::tr("%1 of %2", "a share and of how many").arg(share, countText(curve.stuck))});
+                 .detail = CurveWords::tr("%1 of %2", "a share and of how many").arg(share, countText(curve.stuck)),
+                 .shortly = CurveWords::tr("%1 %2", "a share and an arm").arg(share, curve.name)});
             if (!curve.lost.empty())
                 loss_.curves.push_back({.shares = curve.lost,
                                         .series = curve.series,
                                         .label = CurveWords::tr("%1 lost").arg(shareText(lastShare(curve.lost))),
-                                        .detail = {}});
+                                        .detail = {},
+                                        .shortly = {}});
         }
     }
 
@@ -91,7 +95,7 @@ class CurvePainter {
         const double em = canvas_.em(), room = area_.height() / em - kCaption - kDayAxis;
         const auto left = [&](RowsShape shape) { return room - countRowsHeight(canvas_, picture_, shape) / em; };
         hasLoss_ = hasLosses(picture_);
-        const double loss = hasLoss_ ? kCaption + kLeastLoss : 0;
+        const double loss = hasLoss_ ? kLossCaption + kLeastLoss : 0;
         rows_ = RowsShape::ThreeLinesAnArm;
         if (left(rows_) - loss - 1.5 >= kComfortableMain) return;
         rows_ = RowsShape::OneLineAnArm;
@@ -121,15 +125,27 @@ class CurvePainter {
         const double end = std::max(static_cast<double>(last), lastDayOf(picture_));
         main_.days = {.low = 0, .high = end, .start = main_.plot.left(), .end = main_.plot.right()};
         loss_.days = main_.days;
+        moveLabels(labels);
+    }
+
+    // Where all curves end long before the axis does, the labels stand at their ends, not across the picture.
+    void moveLabels(double width) {
+        const double em = canvas_.em();
+        double last = 0;
+        for (const Curve& curve : picture_.curves)
+            if (!curve.rooted.empty()) last = std::max(last, curve.rooted.back().day);
+        const double left = main_.days.at(last) + (endBarsWidth(main_.curves) + 1.0) * em;
+        const double limit = picture_.horizonDay ? main_.days.at(*picture_.horizonDay) : main_.plot.right();
+        if (left + width < limit - 0.5 * em) main_.labels.moveLeft(left);
     }
 
     void placeLines() {
         const double em = canvas_.em();
         double room = area_.height() - (kCaption + kDayAxis) * em - countRowsHeight(canvas_, picture_, rows_);
-        const double loss = hasLoss_ ? std::clamp(0.25 * (room / em - kCaption), kLeastLoss, kMostLoss) * em : 0;
-        if (hasLoss_) room -= loss + kCaption * em;
+        const double loss = hasLoss_ ? std::clamp(0.25 * (room / em - kLossCaption), kLeastLoss, kMostLoss) * em : 0;
+        if (hasLoss_) room -= loss + kLossCaption * em;
         placePanel(main_, area_.top() + kCaption * em, std::max(room, 2 * em), 1.0);
-        if (hasLoss_) placePanel(loss_, main_.plot.bottom() + kCaption * em, loss, highestLoss(picture_));
+        if (hasLoss_) placePanel(loss_, main_.plot.bottom() + kLossCaption * em, loss, highestLoss(picture_));
     }
 
     void placePanel(Panel& panel, double top, double height, double high) {
@@ -231,6 +247,10 @@ class CurvePainter {
 };
 
 }  // namespace
+
+bool hasTints(const CurvePicture& picture) {
+    return picture.curves.size() <= 2;
+}
 
 double lastDayOf(const CurvePicture& picture) {
     double last = picture.horizonDay.value_or(7);

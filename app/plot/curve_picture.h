@@ -28,6 +28,8 @@ struct CurvePicture {
     std::optional<int> horizonDay;
 };
 
+/// Boxes and bands are drawn for one or two curves; of three and more they would hide each other.
+[[nodiscard]] bool hasTints(const CurvePicture& picture);
 [[nodiscard]] double lastDayOf(const CurvePicture& picture);
 void drawCurvePicture(Canvas& canvas, const QRectF& area, const CurvePicture& picture);
 

@@ -107,13 +107,12 @@ class DifferenceFigure : public Figure {
         if (!reason_.isEmpty()) return drawEmptyPicture(canvas, area, reason_);
         IntervalRows rows{.nameHeading = tr("Interval"),
                           .countHeadings = {},
-                          .figureHeading = tr("more rooted of 100"),
+                          .figureHeading = tr("more of 100"),
                           .rows = {},
                           .pooled = {},
                           .scale = RowScale::Difference,
-                          .axisLabel = {},
-                          .lowSide = tr("%1 rooted more").arg(second_),
-                          .highSide = tr("%1 rooted more").arg(first_),
+                          .lowSide = tr("%1 more", "an arm, at its side of zero").arg(second_),
+                          .highSide = tr("%1 more", "an arm, at its side of zero").arg(first_),
                           .remarks = remarks()};
         rows.rows.push_back(rowOf(tr("as counted"), pair_.difference->miettinenNurminen));
         rows.rows.back().thick = pair_.difference->miettinenNurminen;

@@ -43,10 +43,10 @@ class ForestFigure : public Figure {
 
     QString method() const override {
         if (!reason_.isEmpty()) return {};
-        return tr("Rooted of those assessed at day %1; points are %2 minus %3. %4 intervals after Miettinen and "
-                  "Nurminen, squares by "
-                  "number of cuttings; all plants: Mantel-Haenszel difference, Sato's interval.")
-            .arg(countText(day_), first_, second_, levelText(level_));
+        return tr("Rooted of those assessed at day %1. %2 intervals after Miettinen and Nurminen, squares by number of "
+                  "cuttings; all "
+                  "plants: Mantel-Haenszel, Sato's interval.")
+            .arg(countText(day_), levelText(level_));
     }
 
     FigureTable table() const override {
@@ -159,13 +159,12 @@ class ForestFigure : public Figure {
         if (!reason_.isEmpty()) return drawEmptyPicture(canvas, area, reason_);
         IntervalRows rows{.nameHeading = tr("Plant"),
                           .countHeadings = {first_, second_},
-                          .figureHeading = tr("more rooted of 100"),
+                          .figureHeading = tr("more of 100"),
                           .rows = {},
                           .pooled = {},
                           .scale = RowScale::Difference,
-                          .axisLabel = {},
-                          .lowSide = tr("%1 rooted more").arg(second_),
-                          .highSide = tr("%1 rooted more").arg(first_),
+                          .lowSide = tr("%1 more", "an arm, at its side of zero").arg(second_),
+                          .highSide = tr("%1 more", "an arm, at its side of zero").arg(first_),
                           .remarks = {agreement()}};
         int most = 1;
         for (const core::BySpecies& line : pair_.bySpecies)

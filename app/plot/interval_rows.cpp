@@ -18,9 +18,10 @@ struct RowWords {
 };
 
 constexpr double kGap = 1.0;           // between columns, in ems
-constexpr double kLeastPlot = 9.0;     // ems; below that the figures' column goes
+constexpr double kLeastPlot = 8.0;     // ems; below that the figures' column goes
 constexpr double kLeastName = 8.0;     // ems
 constexpr double kMostRowPitch = 1.9;  // ems
+constexpr double kMostPitchOfFew = 2.4;
 constexpr int kMostRemarkLines = 3;
 
 struct Columns {
@@ -43,7 +44,7 @@ double nameWidth(const Canvas& canvas, const IntervalRow& row) {
 
 // The widest heading is broken into two lines, so a column need not be as wide as it.
 double headingWidth(const Canvas& canvas, const QString& heading) {
-    return std::min(canvas.widthOf(heading, Type::Small), 7.0 * canvas.em());
+    return std::min(canvas.widthOf(heading, Type::Small), 6.5 * canvas.em());
 }
 
 Columns columnsFor(const Canvas& canvas, const QRectF& area, const IntervalRows& rows) {
@@ -60,10 +61,10 @@ Columns columnsFor(const Canvas& canvas, const QRectF& area, const IntervalRows&
     }
     double fixed = 0;
     for (const double width : counts) fixed += width + gap;
-    const double wanted = std::max(0.3 * area.width(), kLeastPlot * em);
+    const double wanted = std::max(0.22 * area.width(), kLeastPlot * em);
     const double room = area.width() - fixed - figure - 2 * gap - wanted;
     name = std::min(name, std::max(kLeastName * em, room));
-    const bool hasFigure = area.width() - name - fixed - figure - 2 * gap >= kLeastPlot * em;
+    const bool hasFigure = area.width() - name - fixed - figure - 2 * gap >= (kLeastPlot - 0.5) * em;
     if (!hasFigure) name = std::min(name, std::max(kLeastName * em, area.width() - fixed - gap - wanted));
 
     Columns columns;
@@ -116,14 +117,15 @@ class RowPainter {
         const double em = canvas_.em();
         const double headings = headingLines() * canvas_.lineHeight(Type::Small) + 0.4 * em;
         const double remarks = remarksHeight();
-        const double axis = (rows_.lowSide.isEmpty() && rows_.axisLabel.isEmpty() ? 1.0 : 2.1) * em + 0.3 * em;
+        const double axis = (rows_.lowSide.isEmpty() ? 1.3 : 2.6) * em;
         const double room = area_.height() - headings - remarks - axis;
         const auto wanted = static_cast<int>(rows_.rows.size());
         const int pooled = rows_.pooled ? 1 : 0;
         const int fitting = std::max(1, static_cast<int>(std::floor(room / em)) - pooled);
         const int shown = wanted <= fitting ? wanted : std::max(1, fitting - 1);
         const int lines = shown + pooled + (shown < wanted ? 1 : 0);
-        const double pitch = std::min(kMostRowPitch * em, room / std::max(1, lines));
+        const double most = lines <= 2 ? kMostPitchOfFew : kMostRowPitch;
+        const double pitch = std::min(most * em, room / std::max(1, lines));
         const double top = area_.top() + headings, bottom = top + pitch * lines;
         drawHeadings(area_.top());
         drawGrid(top, bottom);
@@ -201,10 +203,7 @@ class RowPainter {
         }
         const QRectF below(columns_.plot.left() - kGap * em / 2, bottom + 1.25 * em, columns_.plot.width() + kGap * em,
                            em);
-        if (!rows_.lowSide.isEmpty())
-            drawSides(below);
-        else if (!rows_.axisLabel.isEmpty())
-            canvas_.line(below, Qt::AlignHCenter | Qt::AlignTop, rows_.axisLabel, palette.quietText, Type::Small);
+        if (!rows_.lowSide.isEmpty()) drawSides(below);
     }
 
     // The two sides meet at zero; where one is too short for its words they may reach out to the columns beside the plot.

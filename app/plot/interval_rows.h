@@ -41,7 +41,6 @@ struct IntervalRows {
     std::vector<IntervalRow> rows;
     std::optional<IntervalRow> pooled;
     RowScale scale{RowScale::Share};
-    QString axisLabel;
     QString lowSide, highSide;  // what a point left and right of zero means
     QStringList remarks;        // sentences below
 };

@@ -9,7 +9,7 @@ namespace plot {
 namespace {
 
 constexpr double kBandShare = 0.16;  // of the line's colour in its band
-constexpr double kBoxShare = 0.34;
+constexpr double kBoxShare = 0.3;
 
 QColor mixed(const QColor& ink, const QColor& paper, double share) {
     const auto channel = [share](int of, int on) {

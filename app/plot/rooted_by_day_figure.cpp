@@ -36,14 +36,14 @@ class RootedByDayFigure : public Figure {
 
     QString method() const override {
         if (!hasLooks()) return {};
-        QString text =
-            tr("Share of those stuck, losses counted as their own fate; nonparametric. Light boxes: the day is unknown "
-               "between "
-               "two checks.");
-        if (hasBands()) text += u' ' + tr("Bands: %1, whole batches resampled.").arg(levelText(level_));
+        QString text = tr("Share of those stuck, losses counted as a fate of their own; nonparametric.");
+        if (hasTints(shown_)) text += u' ' + tr("Light boxes: between two checks the day is unknown.");
+        if (hasBands())
+            text += u' ' + (hasTints(shown_) ? tr("Bands and bars: %1, whole batches resampled.")
+                                             : tr("Bars: %1, whole batches resampled."))
+                               .arg(levelText(level_));
         if (all_.curves.size() > kMostCurves)
-            text += u' ' + tr("The %1 largest arms are drawn, all are in the table.")
-                               .arg(countText(static_cast<int>(kMostCurves)));
+            text += u' ' + tr("Drawn: the %1 largest arms.").arg(countText(static_cast<int>(kMostCurves)));
         return text;
     }
 
@@ -118,12 +118,18 @@ QString sentenceOf(const core::Comparison& comparison) {
         .arg(list, countText(static_cast<int>(comparison.arms.size())));
 }
 
+QString betweenText(const core::DayRange& range) {
+    const int after = static_cast<int>(std::lround(range.after)), by = static_cast<int>(std::lround(range.by));
+    if (after <= 0) return RootedWords::tr("by day %1").arg(countText(by));
+    return RootedWords::tr("between day %1 and day %2").arg(countText(after), countText(by));
+}
+
 QString sentenceOf(const core::BatchSummary& summary, const QString& code) {
     const QString rate = percentText(summary.tally.rooted, summary.tally.stuck);
     if (summary.rootedByDay.empty()) return RootedWords::tr("%1: not looked at yet").arg(code);
     if (!summary.ofStuck.p50) return RootedWords::tr("%1: %2 rooted so far").arg(code, rate);
     return RootedWords::tr("%1: %2 rooted so far; half of those stuck had rooted %3", "code, rate, day")
-        .arg(code, rate, dayRangeText(*summary.ofStuck.p50));
+        .arg(code, rate, betweenText(*summary.ofStuck.p50));
 }
 
 }  // namespace

@@ -98,7 +98,6 @@ class StrikeRateFigure : public Figure {
                           .rows = {},
                           .pooled = {},
                           .scale = RowScale::Share,
-                          .axisLabel = {},
                           .lowSide = {},
                           .highSide = {},
                           .remarks = {}};

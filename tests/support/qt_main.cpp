@@ -5,6 +5,7 @@
 #include <QMessageLogContext>
 #include <QStandardPaths>
 #include <QString>
+#include <QTemporaryDir>
 #include <cstdio>
 #include <ostream>
 
@@ -25,7 +26,8 @@ void reportMessage(QtMsgType kind, const QMessageLogContext& context, const QStr
 
 int main(int argc, char** argv) {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR")) qputenv("XDG_RUNTIME_DIR", "/tmp");
+    const QTemporaryDir runtimeFolder;
+    if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR")) qputenv("XDG_RUNTIME_DIR", runtimeFolder.path().toUtf8());
     QStandardPaths::setTestModeEnabled(true);
     testing::InitGoogleTest(&argc, argv);
     QApplication application(argc, argv);
