@@ -104,16 +104,20 @@ QString Workspace::guarded(const std::function<void()>& work) {
 }
 
 bool Workspace::undo() {
+    const QString words = wordsToUndo();
     std::optional<db::Changes> changes;
     if (!attempt([&](db::Logbook& logbook) { changes = logbook.undo(); }) || !changes) return false;
     report(*changes);
+    emit takenBack(words);
     return true;
 }
 
 bool Workspace::redo() {
+    const QString words = wordsToRedo();
     std::optional<db::Changes> changes;
     if (!attempt([&](db::Logbook& logbook) { changes = logbook.redo(); }) || !changes) return false;
     report(*changes);
+    emit doneAgain(words);
     return true;
 }
 

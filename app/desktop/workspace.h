@@ -75,6 +75,9 @@ class Workspace : public QObject {
   signals:
     /// An action, undo or redo of ours was done. `changes.tables` and `changes.batches` say what to read again.
     void logbookChanged(const db::Changes& changes);
+    /// After logbookChanged(), when it came from undo() or redo().
+    void takenBack(const QString& words);
+    void doneAgain(const QString& words);
     /// Another logbook, or none, or changes from outside: read everything again.
     void logbookReplaced();
     /// The world failed; the sentence is ready to show. The main window shows it in the bar at the foot.

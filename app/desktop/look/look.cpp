@@ -2,6 +2,7 @@
 #include "app/desktop/look/look.h"
 
 #include <QApplication>
+#include <QStyle>
 #include <QStyleFactory>
 #include <array>
 
@@ -17,59 +18,59 @@ struct Shades {
 };
 
 const Shades& lightShades() {
-    static const Shades shades{.window = 0xF3F4F0,
-                               .base = 0xFFFFFF,
-                               .alternate = 0xF6F8F4,
-                               .text = 0x1B1F1C,
-                               .button = 0xEAECE7,
-                               .quiet = 0x55605A,
-                               .highlight = 0x1F6FA8,
-                               .highlightedText = 0xFFFFFF,
-                               .link = 0x1A6196,
-                               .tip = 0xFDFBEF,
-                               .disabled = 0x767E79,
-                               .light = 0xFFFFFF,
-                               .mid = 0xC3C9C3,
-                               .dark = 0x8F9891,
-                               .shadow = 0x6B736D};
+    static const Shades shades{.window = 0xF3F4F0u,
+                               .base = 0xFFFFFFu,
+                               .alternate = 0xF6F8F4u,
+                               .text = 0x1B1F1Cu,
+                               .button = 0xEAECE7u,
+                               .quiet = 0x55605Au,
+                               .highlight = 0x1F6FA8u,
+                               .highlightedText = 0xFFFFFFu,
+                               .link = 0x1A6196u,
+                               .tip = 0xFDFBEFu,
+                               .disabled = 0x767E79u,
+                               .light = 0xFFFFFFu,
+                               .mid = 0xC3C9C3u,
+                               .dark = 0x8F9891u,
+                               .shadow = 0x6B736Du};
     return shades;
 }
 
 const Shades& darkShades() {
-    static const Shades shades{.window = 0x202422,
-                               .base = 0x17191B,
-                               .alternate = 0x1D2022,
-                               .text = 0xE8EBE7,
-                               .button = 0x323734,
-                               .quiet = 0xAEB7B1,
-                               .highlight = 0x1F6FA8,
-                               .highlightedText = 0xFFFFFF,
-                               .link = 0x7CC0EA,
-                               .tip = 0x33382F,
-                               .disabled = 0x858D88,
-                               .light = 0x4A504C,
-                               .mid = 0x3A3F3C,
-                               .dark = 0x121412,
-                               .shadow = 0x0A0B0A};
+    static const Shades shades{.window = 0x202422u,
+                               .base = 0x17191Bu,
+                               .alternate = 0x1D2022u,
+                               .text = 0xE8EBE7u,
+                               .button = 0x323734u,
+                               .quiet = 0xAEB7B1u,
+                               .highlight = 0x1F6FA8u,
+                               .highlightedText = 0xFFFFFFu,
+                               .link = 0x7CC0EAu,
+                               .tip = 0x33382Fu,
+                               .disabled = 0x858D88u,
+                               .light = 0x4A504Cu,
+                               .mid = 0x3A3F3Cu,
+                               .dark = 0x121412u,
+                               .shadow = 0x0A0B0Au};
     return shades;
 }
 
 const Shades& contrastShades() {
-    static const Shades shades{.window = 0x000000,
-                               .base = 0x000000,
-                               .alternate = 0x101010,
-                               .text = 0xFFFFFF,
-                               .button = 0x202020,
-                               .quiet = 0xF0F0F0,
-                               .highlight = 0xFFE000,
-                               .highlightedText = 0x000000,
-                               .link = 0x9CDCFF,
-                               .tip = 0x202020,
-                               .disabled = 0xB0B0B0,
-                               .light = 0xFFFFFF,
-                               .mid = 0xC0C0C0,
-                               .dark = 0x808080,
-                               .shadow = 0xFFFFFF};
+    static const Shades shades{.window = 0x000000u,
+                               .base = 0x000000u,
+                               .alternate = 0x101010u,
+                               .text = 0xFFFFFFu,
+                               .button = 0x202020u,
+                               .quiet = 0xF0F0F0u,
+                               .highlight = 0xFFE000u,
+                               .highlightedText = 0x000000u,
+                               .link = 0x9CDCFFu,
+                               .tip = 0x202020u,
+                               .disabled = 0xB0B0B0u,
+                               .light = 0xFFFFFFu,
+                               .mid = 0xC0C0C0u,
+                               .dark = 0x808080u,
+                               .shadow = 0xFFFFFFu};
     return shades;
 }
 
@@ -153,7 +154,7 @@ bool isDark(const QPalette& palette) {
 }
 
 QColor faultColour(const QPalette& palette) {
-    return isDark(palette) ? QColor(0xFFA294) : QColor(0xA8281E);
+    return isDark(palette) ? QColor(0xFFA294u) : QColor(0xA8281Eu);
 }
 
 QColor quietColour(const QPalette& palette) {
@@ -161,12 +162,12 @@ QColor quietColour(const QPalette& palette) {
 }
 
 QColor accentColour(const QPalette& palette) {
-    return isDark(palette) ? QColor(0xFFBE70) : QColor(0x9A4400);
+    return isDark(palette) ? QColor(0xFFBE70u) : QColor(0x9A4400u);
 }
 
 QColor noteBackground(const QPalette& palette) {
-    if (isHighContrast(palette)) return 0x202020;
-    return isDark(palette) ? QColor(0x263845) : QColor(0xDFEAF2);
+    if (isHighContrast(palette)) return 0x202020u;
+    return isDark(palette) ? QColor(0x263845u) : QColor(0xDFEAF2u);
 }
 
 QIcon icon(const QString& name) {

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/bench/bench_page.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QLocale>
+#include <QPushButton>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QTreeView>
+#include <QVBoxLayout>
+#include <unordered_map>
+#include <unordered_set>
+
+#include "app/desktop/bench/bench_view.h"
+#include "app/desktop/bench/due_model.h"
+#include "app/desktop/bench/station_model.h"
+#include "app/desktop/look/look.h"
+#include "app/desktop/registry.h"
+#include "app/desktop/widgets/headline.h"
+#include "app/desktop/workspace.h"
+#include "app/plot/number_text.h"
+
+namespace desktop {
+
+BenchPage::BenchPage(const PageContext& context, QWidget* parent)
+    : Page(parent), context_(context), dueModel_(new DueModel(this)), stationModel_(new StationModel(this)) {
+    setObjectName("benchPage");
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(makeHead());
+    stack_ = new QStackedWidget(this);
+    stack_->addWidget(makeDay());
+    stack_->addWidget(makeEmpty());
+    layout->addWidget(stack_, 1);
+    connect(&context_.workspace, &Workspace::logbookReplaced, this, &BenchPage::readAll);
+    connect(&context_.workspace, &Workspace::logbookChanged, this, &BenchPage::readChanged);
+    readAll();
+}
+
+QWidget* BenchPage::makeHead() {
+    auto* head = new QWidget(this);
+    day_ = new Headline(head);
+    day_->setObjectName("benchDay");
+    sentence_ = new QLabel(head);
+    sentence_->setObjectName("benchSentence");
+    sentence_->setWordWrap(true);
+    round_ = new QPushButton(icon("round"), tr("Start &round"), head);
+    round_->setObjectName("benchRound");
+    round_->setToolTip(tr("Write down what you see, batch by batch (Ctrl+R)"));
+    session_ = new QPushButton(icon("session"), tr("New &session"), head);
+    session_->setObjectName("benchSession");
+    session_->setToolTip(tr("Write down a day's cutting work (Ctrl+N)"));
+    connect(round_, &QPushButton::clicked, this, [this] { emit taskWanted(task::round); });
+    connect(session_, &QPushButton::clicked, this, [this] { emit taskWanted(task::session); });
+
+    auto* words = new QVBoxLayout;
+    words->addWidget(day_);
+    words->addWidget(sentence_);
+    auto* layout = new QHBoxLayout(head);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(words, 1);
+    layout->addWidget(round_, 0, Qt::AlignTop);
+    layout->addWidget(session_, 0, Qt::AlignTop);
+    return head;
+}
+
+QWidget* BenchPage::makeDay() {
+    auto* day = new QSplitter(Qt::Vertical, this);
+    day->setObjectName("benchSplitter");
+    day->setChildrenCollapsible(false);
+    day->addWidget(makeDue());
+    day->addWidget(makeStations());
+    day->setStretchFactor(0, 3);
+    day->setStretchFactor(1, 1);
+    return day;
+}
+
+QWidget* BenchPage::makeDue() {
+    auto* part = new QWidget(this);
+    due_ = new QTreeView(part);
+    due_->setObjectName("benchDue");
+    due_->setModel(dueModel_);
+    due_->setAllColumnsShowFocus(true);
+    due_->setUniformRowHeights(true);
+    due_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    due_->header()->setStretchLastSection(true);
+    due_->header()->setSectionsMovable(false);
+    auto* label = new QLabel(tr("&Due for a look, as you walk"), part);
+    label->setBuddy(due_);
+    due_->setAccessibleName(tr("Due for a look"));
+    connect(due_, &QTreeView::activated, this, [this](const QModelIndex& index) {
+        if (const core::BatchId batch = dueModel_->batchAt(index); batch.isSet()) emit batchWanted(batch);
+    });
+    auto* layout = new QVBoxLayout(part);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(label);
+    layout->addWidget(due_);
+    return part;
+}
+
+QWidget* BenchPage::makeStations() {
+    auto* part = new QWidget(this);
+    stations_ = new QTableView(part);
+    stations_->setObjectName("benchStations");
+    stations_->setModel(stationModel_);
+    stations_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    stations_->setTabKeyNavigation(false);
+    stations_->setWordWrap(false);
+    stations_->setShowGrid(false);
+    stations_->setAlternatingRowColors(true);
+    stations_->verticalHeader()->hide();
+    stations_->horizontalHeader()->setStretchLastSection(true);
+    stations_->horizontalHeader()->setHighlightSections(false);
+    auto* label = new QLabel(tr("S&tations"), part);
+    label->setBuddy(stations_);
+    stations_->setAccessibleName(tr("Stations"));
+    auto* layout = new QVBoxLayout(part);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(label);
+    layout->addWidget(stations_);
+    return part;
+}
+
+QWidget* BenchPage::makeEmpty() {
+    auto* empty = new QWidget(this);
+    auto* words =
+        new QLabel(tr("This page shows each morning which batches want a look, and what stands in your tubs and trays. "
+                      "Nothing is written down yet. "
+                      "Begin with a session: what you stuck today, where, and how many."),
+                   empty);
+    words->setObjectName("benchEmpty");
+    words->setWordWrap(true);
+    words->setMaximumWidth(words->fontMetrics().averageCharWidth() * 70);
+    firstSession_ = new QPushButton(icon("session"), tr("Write down the &first session"), empty);
+    firstSession_->setObjectName("benchFirstSession");
+    connect(firstSession_, &QPushButton::clicked, this, [this] { emit taskWanted(task::session); });
+    auto* layout = new QVBoxLayout(empty);
+    layout->addStretch(1);
+    layout->addWidget(words, 0, Qt::AlignHCenter);
+    layout->addWidget(firstSession_, 0, Qt::AlignHCenter);
+    layout->addStretch(2);
+    return empty;
+}
+
+void BenchPage::activated() {
+    if (lines_.empty())
+        firstSession_->setFocus();
+    else
+        round_->setFocus();
+}
+
+void BenchPage::readAll() {
+    lines_.clear();
+    if (context_.workspace.hasLogbook())
+        context_.workspace.attempt([this](db::Logbook& logbook) { lines_ = logbook.batchLines(); });
+    showLines();
+}
+
+void BenchPage::readChanged(const db::Changes& changes) {
+    std::vector<core::BatchLine> read;
+    context_.workspace.attempt([&](db::Logbook& logbook) { read = logbook.batchLinesOf(changes.batches); });
+    const std::unordered_set<core::BatchId> touched(changes.batches.begin(), changes.batches.end());
+    std::erase_if(lines_, [&](const core::BatchLine& line) { return touched.contains(line.batch.id); });
+    lines_.insert(lines_.end(), read.begin(), read.end());
+    showLines();
+}
+
+void BenchPage::showLines() {
+    const Workspace& workspace = context_.workspace;
+    if (!workspace.hasLogbook()) return;
+    BenchView view = benchView(lines_, workspace.shelves(), workspace.today());
+    day_->setText(plot::dateText(workspace.today()));
+    if (lines_.empty())
+        sentence_->clear();
+    else if (view.dueCount == 0)
+        sentence_->setText(view.nextDue.isEmpty()
+                               ? tr("Nothing is due, and no batch is open.")
+                               : tr("Nothing is due today. The next look is due on %1.").arg(view.nextDue));
+    else if (view.overdueCount == 0)
+        sentence_->setText(tr("Due for a look today: %1.").arg(plot::batchesText(view.dueCount)));
+    else
+        sentence_->setText(tr("Due for a look: %1, of them overdue: %2.")
+                               .arg(plot::batchesText(view.dueCount))
+                               .arg(view.overdueCount));
+    dueModel_->show(std::move(view.due));
+    stationModel_->show(std::move(view.stations));
+    // A station's name may run through the empty cells of its row.
+    for (int row = 0; row < dueModel_->rowCount(); ++row) due_->expand(dueModel_->index(row, 0));
+    for (int column = 0; column < DueModel::ColumnCount; ++column) due_->resizeColumnToContents(column);
+    stations_->resizeColumnsToContents();
+    stack_->setCurrentIndex(lines_.empty() ? 1 : 0);
+    round_->setEnabled(!workspace.isReadOnly() && !lines_.empty());
+    session_->setEnabled(!workspace.isReadOnly());
+    firstSession_->setEnabled(!workspace.isReadOnly());
+}
+
+}  // namespace desktop

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/bench/bench_view.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <unordered_map>
+
+#include "app/plot/number_text.h"
+
+namespace desktop {
+
+namespace {
+
+QString onBench(const char* text) {
+    return QCoreApplication::translate("desktop::Bench", text);
+}
+
+QString dueText(const core::DueBatch& due) {
+    return due.daysOverdue > 0 ? onBench("%1 overdue").arg(plot::daysText(due.daysOverdue)) : onBench("today");
+}
+
+DueRow dueRow(const core::DueBatch& due, const std::unordered_map<core::PlantId, QString>& plantNames,
+              core::Date today) {
+    const core::Batch& batch = due.line.batch;
+    const auto plant = plantNames.find(batch.plant);
+    return {.batch = batch.id,
+            .code = QString::fromStdString(batch.code),
+            .plant = plant == plantNames.end() ? QString() : plant->second,
+            .day = onBench("day %1").arg(core::daysBetween(batch.stuckOn, today)),
+            .counts = countsText(due.line.tally),
+            .due = dueText(due),
+            .isOverdue = due.daysOverdue > 0};
+}
+
+std::unordered_map<core::PlantId, QString> namesOfPlants(const core::Shelves& shelves) {
+    std::unordered_map<core::PlantId, QString> names;
+    for (const core::Plant& plant : shelves.plants) names[plant.id] = QString::fromStdString(core::fullName(plant));
+    return names;
+}
+
+QString groupSummary(const DueGroup& group) {
+    const auto overdue = static_cast<int>(std::ranges::count_if(group.rows, &DueRow::isOverdue));
+    const QString due = onBench("%1 due").arg(plot::batchesText(static_cast<int>(group.rows.size())));
+    return overdue == 0 ? due : onBench("%1, %2 overdue").arg(due).arg(overdue);
+}
+
+std::vector<DueGroup> dueGroups(std::vector<core::DueBatch> due, const core::Shelves& shelves, core::Date today) {
+    const auto plantNames = namesOfPlants(shelves);
+    std::vector<DueGroup> groups;
+    std::optional<core::StationId> current;
+    // dueOn() walks from station to station; within one the longest overdue comes first.
+    for (auto first = due.begin(); first != due.end();) {
+        current = first->line.batch.station;
+        const auto last =
+            std::find_if(first, due.end(), [&](const auto& each) { return each.line.batch.station != *current; });
+        std::stable_sort(first, last, [](const auto& a, const auto& b) { return a.daysOverdue > b.daysOverdue; });
+        const core::Station* station = core::find(shelves.stations, *current);
+        DueGroup group{.station = station ? QString::fromStdString(station->name) : onBench("No station"),
+                       .summary = {},
+                       .rows = {}};
+        for (; first != last; ++first) group.rows.push_back(dueRow(*first, plantNames, today));
+        group.summary = groupSummary(group);
+        groups.push_back(std::move(group));
+    }
+    return groups;
+}
+
+struct Held {
+    int batches{};
+    int undecided{};
+    std::map<QString, int> plants;
+    std::optional<core::Date> since;
+};
+
+std::unordered_map<core::StationId, Held> heldByStation(std::span<const core::BatchLine> lines,
+                                                        const core::Shelves& shelves) {
+    const auto plantNames = namesOfPlants(shelves);
+    std::unordered_map<core::StationId, Held> held;
+    for (const core::BatchLine& line : lines) {
+        if (core::isClosed(line.batch, line.tally)) continue;
+        Held& here = held[line.batch.station];
+        ++here.batches;
+        here.undecided += line.tally.undecided();
+        if (const auto plant = plantNames.find(line.batch.plant); plant != plantNames.end())
+            ++here.plants[plant->second];
+        if (!here.since || line.batch.stuckOn < *here.since) here.since = line.batch.stuckOn;
+    }
+    return held;
+}
+
+std::vector<StationRow> stationRows(std::span<const core::BatchLine> lines, const core::Shelves& shelves,
+                                    core::Date today) {
+    auto held = heldByStation(lines, shelves);
+    std::vector<const core::Station*> stations;
+    for (const core::Station& station : shelves.stations)
+        if (!station.isRetired || held.contains(station.id)) stations.push_back(&station);
+    std::ranges::stable_sort(stations, {}, &core::Station::walkingOrder);
+    std::vector<StationRow> rows;
+    for (const core::Station* station : stations) {
+        const Held& here = held[station->id];
+        const core::Method* method = core::find(shelves.methods, station->method);
+        QStringList plants;
+        for (const auto& [name, batches] : here.plants) plants << name;
+        rows.push_back({.name = QString::fromStdString(station->name),
+                        .method = method ? QString::fromStdString(method->name) : QString(),
+                        .openBatches = here.batches,
+                        .undecided = here.undecided,
+                        .plants = plants.isEmpty() ? onBench("free") : plants.join(", "),
+                        .since = here.since
+                                     ? onBench("%1 (%2)").arg(plot::shortDateText(*here.since),
+                                                              plot::daysText(core::daysBetween(*here.since, today)))
+                                     : QString()});
+    }
+    return rows;
+}
+
+QString nextDueText(std::span<const core::BatchLine> lines, const core::Shelves& shelves) {
+    std::optional<core::Date> next;
+    for (const core::BatchLine& line : lines) {
+        if (core::isClosed(line.batch, line.tally)) continue;
+        const core::Date on = core::nextCheckOn(line, shelves.facts);
+        if (!next || on < *next) next = on;
+    }
+    return next ? plot::dateText(*next) : QString();
+}
+
+}  // namespace
+
+QString countsText(const core::Tally& tally) {
+    QStringList parts{onBench("%1 of %2 rooted").arg(tally.rooted).arg(tally.stuck)};
+    if (tally.lost > 0) parts << onBench("%1 lost").arg(tally.lost);
+    if (tally.withdrawn > 0) parts << onBench("%1 withdrawn").arg(tally.withdrawn);
+    parts << onBench("%1 undecided").arg(tally.undecided());
+    return parts.join(", ");
+}
+
+BenchView benchView(std::span<const core::BatchLine> lines, const core::Shelves& shelves, core::Date today) {
+    std::vector<core::DueBatch> due = core::dueOn(today, lines, shelves);
+    BenchView view;
+    view.dueCount = static_cast<int>(due.size());
+    view.overdueCount =
+        static_cast<int>(std::ranges::count_if(due, [](const auto& each) { return each.daysOverdue > 0; }));
+    view.due = dueGroups(std::move(due), shelves, today);
+    if (view.dueCount == 0) view.nextDue = nextDueText(lines, shelves);
+    view.stations = stationRows(lines, shelves, today);
+    return view;
+}
+
+}  // namespace desktop

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+// What the bench shows, worked out from plain records: what is due, station by station with the longest overdue first, and what each station
+// holds. Texts are ready to show; the models and the page only place them.
+#pragma once
+
+#include <QString>
+#include <span>
+#include <vector>
+
+#include "core/due/due_today.h"
+#include "core/records.h"
+
+namespace desktop {
+
+struct DueRow {
+    core::BatchId batch;
+    QString code;
+    QString plant;
+    QString day;     // since sticking
+    QString counts;  // "9 of 24 rooted, 13 undecided"
+    QString due;     // "today", "3 days overdue"
+    bool isOverdue{};
+};
+
+struct DueGroup {
+    QString station;
+    QString summary;  // "5 batches due, 2 overdue"
+    std::vector<DueRow> rows;
+};
+
+struct StationRow {
+    QString name;
+    QString method;
+    int openBatches{};
+    int undecided{};
+    QString plants;  // what it holds
+    QString since;   // day of the oldest open batch; empty when it is free
+};
+
+struct BenchView {
+    std::vector<DueGroup> due;  // in walking order
+    int dueCount{};
+    int overdueCount{};
+    QString nextDue;  // the day of the next look when nothing is due; empty when none is waited for
+    std::vector<StationRow> stations;
+};
+
+[[nodiscard]] BenchView benchView(std::span<const core::BatchLine> lines, const core::Shelves& shelves,
+                                  core::Date today);
+
+/// "9 of 24 rooted, 2 lost, 13 undecided"
+[[nodiscard]] QString countsText(const core::Tally& tally);
+
+}  // namespace desktop

@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/logbook/logbook_commands.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QLocale>
+#include <QStandardPaths>
+#include <QTimer>
+
+#include "app/desktop/logbook/import_dialog.h"
+#include "app/desktop/logbook/logbook_dialog.h"
+#include "app/desktop/logbook/restore_dialog.h"
+#include "app/desktop/memory.h"
+#include "app/desktop/prompts.h"
+#include "app/desktop/workspace.h"
+#include "core/demo/demo_season.h"
+#include "db/actions/records_actions.h"
+#include "db/exchange/export_folder.h"
+#include "db/safekeeping/backup.h"
+
+namespace desktop {
+
+namespace {
+
+QString documentsFolder() {
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+}  // namespace
+
+LogbookCommands::LogbookCommands(const PageContext& context, Memory& memory, QWidget* window)
+    : QObject(window), context_(context), memory_(memory), window_(window) {}
+
+bool LogbookCommands::openFile(const QString& file) {
+    const QString whole = QFileInfo(file).absoluteFilePath();
+    if (context_.workspace.hasLogbook() && QFileInfo(logbookFile()) == QFileInfo(whole)) return true;
+    if (!context_.workspace.open(whole.toStdString())) {
+        emit openingFailed(whole, context_.workspace.openingFault());
+        return false;
+    }
+    rememberOpened();
+    return true;
+}
+
+void LogbookCommands::rememberOpened() {
+    memory_.addRecentLogbook(logbookFile());
+    memory_.setLastLogbook(logbookFile());
+    if (context_.workspace.isReadOnly()) return;
+    // After the window has been drawn: nobody waits for the copy.
+    QTimer::singleShot(0, this, [this] {
+        if (context_.workspace.isReadOnly()) return;
+        context_.workspace.attempt([](db::Logbook& logbook) { db::backUpAutomatically(logbook); });
+    });
+}
+
+QString LogbookCommands::logbookFile() const {
+    return QString::fromStdString(context_.workspace.logbook().file().string());
+}
+
+QString LogbookCommands::beside(const QString& ending) const {
+    const QFileInfo file(logbookFile());
+    return file.dir().filePath(file.completeBaseName() + ending);
+}
+
+void LogbookCommands::openPicked() {
+    const QString file = context_.prompts.pickFileToOpen(
+        window_, {.title = tr("Open a logbook"),
+                  .place = context_.workspace.hasLogbook() ? QFileInfo(logbookFile()).path() : documentsFolder(),
+                  .filter = tr("Logbooks (*.strikebook);;All files (*)"),
+                  .suffix = {}});
+    if (!file.isEmpty()) openFile(file);
+}
+
+void LogbookCommands::openSample() {
+    const QString file = QDir(documentsFolder()).filePath(tr("Sample logbook (invented).strikebook"));
+    if (QFileInfo::exists(file)) {
+        openFile(file);
+        return;
+    }
+    QDir().mkpath(documentsFolder());
+    const core::Date today = context_.workspace.today();
+    core::Records records = core::demoSeason({.today = today});
+    if (!context_.workspace.create(file.toStdString(), records.shelves.facts)) {
+        emit openingFailed(file, context_.workspace.openingFault());
+        return;
+    }
+    rememberOpened();
+    const Outcome outcome = context_.workspace.run([&](db::Logbook& logbook) {
+        return db::addRecords(logbook, std::move(records), tr("the invented seasons").toStdString(), true);
+    });
+    if (outcome.isDone) emit said(tr("This sample is a file of its own: %1").arg(QDir::toNativeSeparators(file)));
+}
+
+core::LogbookFacts LogbookCommands::proposedFacts() const {
+    core::LogbookFacts facts;
+    facts.name = tr("My cuttings").toStdString();
+    facts.grower = memory_.grower().toStdString();
+    facts.paper = QLocale().measurementSystem() == QLocale::ImperialUSSystem ? "Letter" : "A4";
+    return facts;
+}
+
+void LogbookCommands::makeNew() {
+    const QString file = QDir(documentsFolder()).filePath(tr("My cuttings") + ".strikebook");
+    auto* dialog = new LogbookDialog(LogbookDialog::Purpose::New, context_, proposedFacts(), file, window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &LogbookDialog::created, this, [this, dialog] {
+        memory_.setGrower(QString::fromStdString(dialog->facts().grower));
+        rememberOpened();
+    });
+    dialog->open();
+}
+
+void LogbookCommands::changeFacts() {
+    auto* dialog =
+        new LogbookDialog(LogbookDialog::Purpose::Change, context_, context_.workspace.shelves().facts, {}, window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void LogbookCommands::importTables() {
+    const QString folder =
+        context_.prompts.pickFolder(window_, {.title = tr("A folder with batches.csv and checks.csv"),
+                                              .place = documentsFolder(),
+                                              .filter = {},
+                                              .suffix = {}});
+    if (folder.isEmpty()) return;
+    auto* dialog = new ImportDialog(context_, folder, window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::accepted, this, [this, dialog] { bringIn(dialog->folder(), dialog->contents()); });
+    dialog->open();
+}
+
+bool LogbookCommands::createFor(const QString& folder, const db::FolderContents& contents) {
+    const QString name = QDir(folder).dirName();
+    const QString file =
+        context_.prompts.pickFileToSave(window_, {.title = tr("Where the new logbook goes"),
+                                                  .place = QDir(documentsFolder()).filePath(name + ".strikebook"),
+                                                  .filter = tr("Logbooks (*.strikebook)"),
+                                                  .suffix = "strikebook"});
+    if (file.isEmpty()) return false;
+    core::LogbookFacts facts = proposedFacts();
+    facts.name = name.toStdString();
+    if (contents.hasFacts) facts = contents.records.shelves.facts;
+    if (context_.workspace.create(file.toStdString(), facts)) {
+        rememberOpened();
+        return true;
+    }
+    emit openingFailed(file, context_.workspace.openingFault());
+    return false;
+}
+
+void LogbookCommands::bringIn(const QString& folder, const db::FolderContents& contents) {
+    const bool isNew = !context_.workspace.hasLogbook();
+    if (isNew && !createFor(folder, contents)) return;
+    const Outcome outcome = context_.workspace.run([&](db::Logbook& logbook) {
+        return db::addRecords(logbook, contents.records, tr("tables from %1").arg(QDir(folder).dirName()).toStdString(),
+                              isNew && contents.hasFacts);
+    });
+    if (!outcome.refusals.empty()) emit said(QString::fromStdString(outcome.refusals.front().sentence));
+}
+
+void LogbookCommands::exportTables() {
+    const QString folder = context_.prompts.pickFileToSave(
+        window_,
+        {.title = tr("A new folder for the tables"), .place = beside(tr(" tables")), .filter = {}, .suffix = {}});
+    if (folder.isEmpty()) return;
+    if (context_.workspace.attempt([&](db::Logbook& logbook) { db::exportFolder(logbook, folder.toStdString()); }))
+        emit said(tr("The tables are in %1.").arg(QDir::toNativeSeparators(folder)));
+}
+
+void LogbookCommands::saveCopy() {
+    const QString file = context_.prompts.pickFileToSave(window_, {.title = tr("Save a copy as"),
+                                                                   .place = beside(tr(" copy.strikebook")),
+                                                                   .filter = tr("Logbooks (*.strikebook)"),
+                                                                   .suffix = "strikebook"});
+    if (file.isEmpty()) return;
+    if (context_.workspace.attempt([&](db::Logbook& logbook) { db::backUp(logbook, file.toStdString()); }))
+        emit said(tr("A checked copy is in %1.").arg(QDir::toNativeSeparators(file)));
+}
+
+void LogbookCommands::backUpNow() {
+    std::filesystem::path made;
+    if (context_.workspace.attempt([&](db::Logbook& logbook) { made = db::backUpAutomatically(logbook, true); }))
+        emit said(tr("Backed up to %1.").arg(QDir::toNativeSeparators(QString::fromStdString(made.string()))));
+}
+
+void LogbookCommands::chooseBackup() {
+    std::vector<db::BackupFile> backups;
+    const QString file = logbookFile();
+    if (!context_.workspace.attemptWithout([&] { backups = db::backupsOf(file.toStdString()); })) return;
+    auto* dialog = new RestoreDialog(std::move(backups), window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::accepted, this, [this, dialog, file] { restore(dialog->chosen().file, file); });
+    dialog->open();
+}
+
+void LogbookCommands::restore(const std::filesystem::path& backup, const QString& file) {
+    const Question question{
+        .title = tr("Restore a backup"),
+        .sentence = tr("%1 goes back to what it was when the backup was made. What is there now is backed up first.")
+                        .arg(QFileInfo(file).fileName()),
+        .verb = tr("Go back")};
+    if (!context_.prompts.confirm(window_, question)) return;
+    context_.workspace.close();
+    const bool isRestored =
+        context_.workspace.attemptWithout([&] { db::restore(backup, file.toStdString(), context_.workspace.clock()); });
+    if (openFile(file) && isRestored) emit said(tr("The logbook is back as it was when the backup was made."));
+}
+
+void LogbookCommands::closeLogbook() {
+    memory_.setLastLogbook({});
+    context_.workspace.close();
+}
+
+}  // namespace desktop

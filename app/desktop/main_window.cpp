@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/main_window.h"
+
+#include <QCloseEvent>
+#include <QDateTime>
+#include <QDialog>
+#include <QDir>
+#include <QFileInfo>
+#include <QLabel>
+#include <QLocale>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/desktop/first_run/first_run_page.h"
+#include "app/desktop/logbook/logbook_commands.h"
+#include "app/desktop/logbook/restore_dialog.h"
+#include "app/desktop/look/appearance.h"
+#include "app/desktop/main_menus.h"
+#include "app/desktop/memory.h"
+#include "app/desktop/page_list.h"
+#include "app/desktop/printing/print_preview.h"
+#include "app/desktop/widgets/message_bar.h"
+#include "app/desktop/workspace.h"
+#include "db/safekeeping/backup.h"
+
+namespace desktop {
+
+MainWindow::MainWindow(WindowParts parts)
+    : parts_(std::move(parts)),
+      commands_(new LogbookCommands(parts_.context, parts_.memory, this)),
+      built_(parts_.pages.size()) {
+    setObjectName("mainWindow");
+    setWindowIcon(QIcon(":/icons/strikebook.svg"));
+    setCentralWidget(makeCentre());
+    makeStatusBar();
+    connectWorkspace();
+    menus_ = new MainMenus(*this);
+    if (!restoreGeometry(parts_.memory.shape("main_window"))) resize(1280, 800);
+    showSituation();
+}
+
+MainWindow::~MainWindow() = default;
+
+QWidget* MainWindow::makeCentre() {
+    auto* centre = new QWidget(this);
+    list_ = new PageList(parts_.pages, centre);
+    invented_ = new QLabel(tr("Sample logbook: everything in it is invented."), centre);
+    invented_->setObjectName("inventedMark");
+    invented_->setAutoFillBackground(true);
+    invented_->setBackgroundRole(QPalette::ToolTipBase);
+    invented_->setForegroundRole(QPalette::ToolTipText);
+    invented_->setAlignment(Qt::AlignCenter);
+    invented_->setMargin(fontMetrics().height() / 4);
+    pages_ = new QStackedWidget(centre);
+    stack_ = new QStackedWidget(centre);
+    makeFirstRun();
+    stack_->addWidget(firstRun_);
+    stack_->addWidget(pages_);
+    bar_ = new MessageBar(centre);
+
+    auto* right = new QVBoxLayout;
+    right->setSpacing(0);
+    right->addWidget(invented_);
+    right->addWidget(stack_, 1);
+    right->addWidget(bar_);
+    auto* layout = new QHBoxLayout(centre);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(list_);
+    layout->addLayout(right, 1);
+    connect(list_, &PageList::currentRowChanged, this, &MainWindow::showPage);
+    return centre;
+}
+
+void MainWindow::makeFirstRun() {
+    firstRun_ = new FirstRunPage(this);
+    connect(firstRun_, &FirstRunPage::sampleWanted, commands_, &LogbookCommands::openSample);
+    connect(firstRun_, &FirstRunPage::newWanted, commands_, &LogbookCommands::makeNew);
+    connect(firstRun_, &FirstRunPage::tablesWanted, commands_, &LogbookCommands::importTables);
+    connect(firstRun_, &FirstRunPage::openWanted, commands_, &LogbookCommands::openPicked);
+    connect(firstRun_, &FirstRunPage::backupWanted, this, [this] {
+        std::vector<db::BackupFile> backups;
+        parts_.context.workspace.attemptWithout([&] { backups = db::backupsOf(faultyFile_.toStdString()); });
+        if (!backups.empty()) commands_->restore(backups.front().file, faultyFile_);
+    });
+    connect(commands_, &LogbookCommands::said, this, &MainWindow::say);
+    connect(commands_, &LogbookCommands::openingFailed, this, &MainWindow::showOpeningFault);
+}
+
+void MainWindow::makeStatusBar() {
+    saved_ = new QLabel(this);
+    saved_->setObjectName("savedMark");
+    place_ = new QLabel(this);
+    place_->setObjectName("logbookPlace");
+    statusBar()->addWidget(saved_);
+    statusBar()->addPermanentWidget(place_);
+    statusBar()->setSizeGripEnabled(false);
+}
+
+void MainWindow::connectWorkspace() {
+    const Workspace& workspace = parts_.context.workspace;
+    connect(&workspace, &Workspace::logbookReplaced, this, &MainWindow::showSituation);
+    connect(&workspace, &Workspace::logbookChanged, this, &MainWindow::showSaved);
+    connect(&workspace, &Workspace::failed, this,
+            [this](const QString& sentence) { bar_->say(sentence, MessageBar::Tone::Fault); });
+    connect(&workspace, &Workspace::takenBack, this, [this](const QString& words) {
+        bar_->offer(tr("Taken back: %1.").arg(words), tr("&Do again"), [this] { redo(); });
+    });
+    connect(&workspace, &Workspace::doneAgain, this, [this](const QString& words) {
+        bar_->offer(tr("Done again: %1.").arg(words), tr("Un&do"), [this] { undo(); });
+    });
+    connect(&workspace, &Workspace::changedOutsideSeen, this, [this] {
+        bar_->say(tr("Another window or program has changed this logbook; what you see now is the newest."));
+    });
+}
+
+void MainWindow::showPage(int number) {
+    if (number < 0 || !parts_.context.workspace.hasLogbook()) return;
+    Page* page = builtPage(number);
+    pages_->setCurrentWidget(page);
+    const QSignalBlocker quiet(list_);
+    list_->setCurrentRow(number);
+    if (isVisible()) page->activated();
+    emit situationChanged();
+}
+
+Page* MainWindow::builtPage(int number) {
+    Page*& page = built_[static_cast<std::size_t>(number)];
+    if (page) return page;
+    page = parts_.pages[static_cast<std::size_t>(number)].make(parts_.context, pages_);
+    pages_->addWidget(page);
+    connect(page, &Page::batchWanted, this, &MainWindow::showBatch);
+    connect(page, &Page::taskWanted, this, &MainWindow::startTask);
+    connect(page, &Page::said, this, &MainWindow::say);
+    connect(page, &Page::sheetChanged, this, &MainWindow::situationChanged);
+    return page;
+}
+
+Page* MainWindow::currentPage() const {
+    return parts_.context.workspace.hasLogbook() ? static_cast<Page*>(pages_->currentWidget()) : nullptr;
+}
+
+void MainWindow::showBatch(core::BatchId batch) {
+    const auto found = std::ranges::find_if(parts_.pages, &PageEntry::showsBatches);
+    if (found == parts_.pages.end()) return;
+    const auto number = static_cast<int>(found - parts_.pages.begin());
+    showPage(number);
+    builtPage(number)->showBatch(batch);
+}
+
+QDialog* MainWindow::startTask(const QString& name) {
+    const auto task = std::ranges::find(parts_.tasks, name, &TaskEntry::name);
+    if (task == parts_.tasks.end() || parts_.context.workspace.isReadOnly()) return nullptr;
+    QDialog* dialog = task->make(parts_.context, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    if (dialog->metaObject()->indexOfSignal("said(QString)") >= 0)
+        connect(dialog, SIGNAL(said(QString)), this, SLOT(say(QString)));
+    dialog->open();
+    return dialog;
+}
+
+void MainWindow::printPage() {
+    const Page* page = currentPage();
+    if (const auto sheet = page ? page->sheet() : nullptr) {
+        const QString name = parts_.pages[static_cast<std::size_t>(list_->currentRow())].title;
+        connect(showPrintPreview(sheet, name, parts_.context, this), &PrintPreview::said, this, &MainWindow::say);
+    }
+}
+
+void MainWindow::undo() {
+    parts_.context.workspace.undo();
+}
+
+void MainWindow::redo() {
+    parts_.context.workspace.redo();
+}
+
+void MainWindow::togglePageList() {
+    list_->setVisible(!list_->isVisible());
+}
+
+void MainWindow::toggleFullScreen() {
+    setWindowState(windowState() ^ Qt::WindowFullScreen);
+}
+
+void MainWindow::say(const QString& sentence) {
+    bar_->say(sentence);
+}
+
+void MainWindow::showEvent(QShowEvent* event) {
+    QMainWindow::showEvent(event);
+    if (Page* page = currentPage()) page->activated();
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::ActivationChange && isActiveWindow()) parts_.context.workspace.lookOutside();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    parts_.memory.setShape("main_window", saveGeometry());
+    QMainWindow::closeEvent(event);
+}
+
+}  // namespace desktop

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/pictures/pictures.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QPainter>
+#include <QPixmap>
+
+#include "app/desktop/logbook/logbook_commands.h"
+#include "app/desktop/look/appearance.h"
+#include "app/desktop/main_window.h"
+#include "app/desktop/workspace.h"
+
+namespace desktop {
+
+namespace {
+
+constexpr int settleMilliseconds = 1500;
+
+/// Long sums run in threads of their own and queue their answers.
+void settle() {
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < settleMilliseconds) QApplication::processEvents(QEventLoop::AllEvents, 50);
+}
+
+/// The window with the dialog where a person would see it.
+QPixmap together(MainWindow& window, QWidget* dialog) {
+    QPixmap picture = window.grab();
+    if (!dialog) return picture;
+    const QPixmap front = dialog->grab();
+    const QPoint at((picture.width() - front.width()) / 2, (picture.height() - front.height()) / 2);
+    QPainter painter(&picture);
+    painter.fillRect(picture.rect(), QColor(0, 0, 0, 90));
+    painter.drawPixmap(at, front);
+    painter.setPen(window.palette().color(QPalette::Shadow));
+    painter.drawRect(QRect(at, front.size()).adjusted(-1, -1, 0, 0));
+    return picture;
+}
+
+class Album {
+  public:
+    Album(MainWindow& window, QString folder, QString look)
+        : window_(window), folder_(std::move(folder)), look_(std::move(look)) {}
+
+    void take(const QString& name, QWidget* dialog = nullptr) {
+        settle();
+        isWhole_ = together(window_, dialog).save(QDir(folder_).filePath(name + '_' + look_ + ".png")) && isWhole_;
+    }
+
+    void takePages() {
+        const std::vector<PageEntry>& pages = window_.parts().pages;
+        for (int number = 0; number < static_cast<int>(pages.size()); ++number) {
+            window_.showPage(number);
+            take(pages[static_cast<std::size_t>(number)].name);
+        }
+        takeOneBatch();
+        window_.showPage(0);
+    }
+
+    void takeTasks() {
+        for (const TaskEntry& task : window_.parts().tasks)
+            if (QDialog* dialog = window_.startTask(task.name)) {
+                dialog->resize(dialog->size().boundedTo(QSize(1200, 720)));
+                take(task.name, dialog);
+                dialog->hide();
+                dialog->deleteLater();
+            }
+    }
+
+    void takePrint() {
+        window_.printPage();
+        if (QWidget* dialog = QApplication::activeModalWidget()) {
+            dialog->resize(dialog->size().boundedTo(QSize(1200, 720)));
+            take("print", dialog);
+            dialog->close();
+        }
+    }
+
+    [[nodiscard]] bool isWhole() const { return isWhole_; }
+
+  private:
+    void takeOneBatch() {
+        std::vector<core::BatchLine> lines;
+        window_.parts().context.workspace.attempt([&](db::Logbook& logbook) { lines = logbook.batchLines(); });
+        if (lines.empty()) return;
+        window_.showBatch(lines[lines.size() / 2].batch.id);
+        take("batch");
+        takePrint();
+    }
+
+    MainWindow& window_;
+    QString folder_;
+    QString look_;
+    bool isWhole_{true};
+};
+
+}  // namespace
+
+bool takePictures(MainWindow& window, Appearance& appearance, const QString& folder) {
+    if (!QDir().mkpath(folder)) return false;
+    bool isWhole = true;
+    const QString file = QString::fromStdString(window.parts().context.workspace.logbook().file().string());
+    for (const Theme theme : {Theme::Light, Theme::Dark}) {
+        appearance.wear(theme);
+        window.resize(1280, 800);
+        Album album(window, folder, wordFor(theme));
+        album.takePages();
+        album.takeTasks();
+        window.parts().context.workspace.close();
+        album.take("first_run");
+        isWhole = window.commands().openFile(file) && album.isWhole() && isWhole;
+    }
+    return isWhole;
+}
+
+}  // namespace desktop

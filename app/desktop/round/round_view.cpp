@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/round/round_view.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QPainter>
+#include <utility>
+
+#include "app/desktop/round/round_model.h"
+
+namespace desktop {
+
+class RoundView::Delegate : public QStyledItemDelegate {
+  public:
+    explicit Delegate(RoundView* view) : QStyledItemDelegate(view), view_(view) {}
+
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex& index) const override {
+        auto* editor = new QLineEdit(parent);
+        editor->setObjectName("roundEntry");
+        editor->setAccessibleName(
+            RoundView::tr("Entry for %1").arg(index.siblingAtColumn(RoundModel::Code).data().toString()));
+        connect(editor, &QLineEdit::textEdited, view_->model_,
+                [view = view_, index = QPersistentModelIndex(index)](const QString& typed) {
+                    view->model_->preview(index.row(), typed);
+                });
+        view_->editor_ = editor;
+        return editor;
+    }
+
+    void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override {
+        const QString typed = static_cast<QLineEdit*>(editor)->text().trimmed();
+        const int row = !typed.isEmpty() && typed.front().isLetter() ? view_->model_->rowOf(typed) : -1;
+        if (row < 0) {
+            model->setData(index, typed);
+            return;
+        }
+        view_->jumpTo_ = row;
+        view_->model_->enter(index.row(), index.data(Qt::EditRole).toString());
+    }
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        QStyledItemDelegate::paint(painter, option, index);
+        if (index.column() != RoundModel::Entry) return;
+        // Shows where the keys go, also in a row that is not the current one.
+        const bool isCurrent = index.row() == view_->currentIndex().row();
+        painter->save();
+        painter->setPen(
+            QPen(option.palette.color(isCurrent ? QPalette::WindowText : QPalette::Shadow), isCurrent ? 2 : 1));
+        painter->drawRect(option.rect.adjusted(1, 1, -2, -2));
+        painter->restore();
+    }
+
+  private:
+    RoundView* view_;
+};
+
+RoundView::RoundView(RoundModel* model, QWidget* parent) : QTableView(parent), model_(model) {
+    setModel(model);
+    setItemDelegate(new Delegate(this));
+    setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
+                    QAbstractItemView::SelectedClicked | QAbstractItemView::DoubleClicked);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setTabKeyNavigation(false);
+    setWordWrap(false);
+    setShowGrid(false);
+    setAlternatingRowColors(true);
+    setTextElideMode(Qt::ElideRight);
+    verticalHeader()->hide();
+    verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 2);
+    horizontalHeader()->setStretchLastSection(true);
+    horizontalHeader()->setHighlightSections(false);
+}
+
+void RoundView::goToRow(int row) {
+    if (row < 0 || row >= model_->rowCount()) return;
+    setCurrentIndex(model_->index(row, RoundModel::Entry));
+    setFocus(Qt::OtherFocusReason);
+}
+
+void RoundView::commitOpenEditor() {
+    if (!editor_) return;
+    commitData(editor_);
+    QTableView::closeEditor(editor_, QAbstractItemDelegate::NoHint);
+}
+
+void RoundView::keyboardSearch(const QString&) {}
+
+QModelIndex RoundView::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
+    if (action == MoveLeft || action == MoveRight) return currentIndex();
+    const QModelIndex next = QTableView::moveCursor(action, modifiers);
+    return next.isValid() ? next.siblingAtColumn(RoundModel::Entry) : next;
+}
+
+void RoundView::keyPressEvent(QKeyEvent* event) {
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && currentIndex().isValid() && (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
+        goDown(currentIndex().row());
+        return;
+    }
+    QTableView::keyPressEvent(event);
+}
+
+void RoundView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+    const int row = currentIndex().row();
+    const int jumpTo = std::exchange(jumpTo_, -1);
+    if (hint == QAbstractItemDelegate::RevertModelCache && row >= 0)
+        model_->enter(row, model_->index(row, RoundModel::Entry).data(Qt::EditRole).toString());
+    const bool isRefused = row >= 0 && model_->index(row, RoundModel::Entry).data(RoundModel::isFaultRole).toBool();
+    if (hint == QAbstractItemDelegate::SubmitModelCache && isRefused && jumpTo < 0)
+        return;  // stays open under the cursor
+    QTableView::closeEditor(editor, QAbstractItemDelegate::NoHint);
+    if (jumpTo >= 0)
+        goToRow(jumpTo);
+    else if (hint == QAbstractItemDelegate::SubmitModelCache)
+        goDown(row);
+    else if (hint == QAbstractItemDelegate::EditNextItem || hint == QAbstractItemDelegate::EditPreviousItem)
+        focusNextPrevChild(hint == QAbstractItemDelegate::EditNextItem);
+}
+
+void RoundView::focusInEvent(QFocusEvent* event) {
+    QTableView::focusInEvent(event);
+    if (!currentIndex().isValid() && model_->rowCount() > 0) goToRow(0);
+}
+
+void RoundView::goDown(int fromRow) {
+    if (fromRow + 1 < model_->rowCount()) return goToRow(fromRow + 1);
+    if (model_->isComplete())
+        emit finished();
+    else
+        emit endReached();
+}
+
+}  // namespace desktop

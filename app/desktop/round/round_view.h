@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// The table of a round: the cursor lives in the Entry column, typing starts at once, Enter takes the entry and goes down. A refused entry stays
+// open under the cursor with its reason beside it. Tab leaves the table; a batch code typed or scanned jumps to its row.
+#pragma once
+
+#include <QLineEdit>
+#include <QPointer>
+#include <QStyledItemDelegate>
+#include <QTableView>
+
+namespace desktop {
+
+class RoundModel;
+
+class RoundView : public QTableView {
+    Q_OBJECT
+
+  public:
+    explicit RoundView(RoundModel* model, QWidget* parent = nullptr);
+
+    void goToRow(int row);
+    /// Takes what stands in the open editor, as if the cursor had left it.
+    void commitOpenEditor();
+
+    void keyboardSearch(const QString& search) override;
+
+  signals:
+    /// Enter on the last row: with every row entered, or with some left out.
+    void finished();
+    void endReached();
+
+  protected:
+    QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
+    void focusInEvent(QFocusEvent* event) override;
+
+  private:
+    class Delegate;
+    void goDown(int fromRow);
+
+    RoundModel* model_;
+    QPointer<QLineEdit> editor_;
+    int jumpTo_{-1};
+};
+
+}  // namespace desktop
