@@ -16,15 +16,15 @@ struct Batch {
     SessionId session{};
     Date stuckOn{};  // always its session's date
     PlantId plant{};
-    StockPlantId stockPlant{};  // may be unset
-    MethodId method{};          // the station's method on the day of sticking
-    StationId station{};        // may be unset only in imported records
-    MediumId medium{};          // may be unset
-    TreatmentId treatment{};    // may be unset: not recorded
-    CuttingKindId cuttingKind{};  // may be unset
-    int stuck{};                  // >= 1
-    TrialId trial{};              // may be unset
-    std::string block;            // of the trial
+    StockPlantId stockPlant{};     // may be unset
+    MethodId method{};             // the station's method on the day of sticking
+    StationId station{};           // may be unset only in imported records
+    MediumId medium{};             // may be unset
+    TreatmentId treatment{};       // may be unset: not recorded
+    CuttingKindId cuttingKind{};   // may be unset
+    int stuck{};                   // >= 1
+    TrialId trial{};               // may be unset
+    std::string block;             // of the trial
     std::optional<Date> closedOn;  // closed by hand; a batch with nothing undecided is closed without it
     std::string closeReason;
     std::string note;

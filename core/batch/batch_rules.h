@@ -8,8 +8,8 @@
 #include "core/batch/batch.h"
 #include "core/batch/check.h"
 #include "core/batch/session.h"
-#include "core/refusal.h"
 #include "core/records.h"
+#include "core/refusal.h"
 #include "core/result.h"
 
 namespace core {

@@ -30,6 +30,7 @@ struct CheckEntry {
 
 /// `before` is the batch's tally before this look (it turns a total into what is new). Refuses what it can't read and what exceeds the
 /// undecided, with the reason in a sentence. `typed` must not be blank: blank means "not looked at", which is the caller's to know.
-[[nodiscard]] Result<CheckEntry> checkEntryFrom(std::string_view typed, const Tally& before, std::span<const LossCause> causes);
+[[nodiscard]] Result<CheckEntry> checkEntryFrom(std::string_view typed, const Tally& before,
+                                                std::span<const LossCause> causes);
 
 }  // namespace core

@@ -12,7 +12,7 @@ struct Station {
     StationId id{};
     std::string name;  // unique
     MethodId method{};
-    int rows{};          // 0 rows: positions not described
+    int rows{};  // 0 rows: positions not described
     int columns{};
     int walkingOrder{};  // the order in which a round of checks goes
     std::string note;

@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/units/entered_text.h"
+#include "stats/numeric/seeded_random.h"
 #include "tests/support/builders.h"
 
 namespace {
@@ -113,6 +115,29 @@ TEST(CheckEntry, DoesNotPickARetiredCause) {
     std::vector<core::LossCause> causes = support::someShelves().lossCauses;
     causes.front().isRetired = true;
     EXPECT_FALSE(core::checkEntryFrom("-1r", before, causes));
+}
+
+TEST(CheckEntry, NeverAccountsForMoreThanIsLeftWhateverIsTyped) {
+    constexpr std::string_view characters = "0123456789+-+-w*./ rdRxq\xE2";
+    stats::SeededRandom random(12);
+    int taken = 0;
+    for (int trial = 0; trial < 20'000; ++trial) {
+        std::string typed;
+        for (std::uint64_t left = 1 + random.below(9); left > 0; --left)
+            typed += characters[random.below(characters.size())];
+        if (core::isBlank(typed)) continue;
+        const auto entry = entered(typed);
+        if (!entry) {
+            EXPECT_FALSE(entry.error().front().sentence.empty());
+            EXPECT_TRUE(core::isValidUtf8(entry.error().front().sentence)) << typed;
+            continue;
+        }
+        ++taken;
+        EXPECT_GE(entry->rooted, 0) << typed;
+        EXPECT_GE(entry->withdrawn, 0) << typed;
+        EXPECT_LE(entry->rooted + entry->lost() + entry->withdrawn, before.undecided()) << typed;
+    }
+    EXPECT_GT(taken, 1000);
 }
 
 }  // namespace

@@ -4,8 +4,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <limits>
 
+#include "stats/numeric/seeded_random.h"
 #include "tests/support/builders.h"
 
 namespace {
@@ -124,6 +126,38 @@ TEST(CheckRules, RefuseANoteThatIsNoText) {
     check.note = "caf\xE9";
     EXPECT_THAT(judged(theBatch(), check),
                 ElementsAre("Note, \"caf?\", is not readable text; text in UTF-8 is allowed."));
+}
+
+bool holdsEveryDay(const core::BatchRecord& record, const core::Check& added) {
+    std::vector<core::Check> checks = record.checks;
+    checks.push_back(added);
+    for (int day = 0; day <= 45; ++day)
+        if (core::tallyOf(record.batch, checks, core::addDays(record.batch.stuckOn, day)).undecided() < 0) return false;
+    return true;
+}
+
+TEST(CheckRules, AgreeWithCountingDayByDay) {
+    stats::SeededRandom random(20260302);
+    const auto upTo = [&random](int most) {
+        return static_cast<int>(random.below(static_cast<std::uint64_t>(most) + 1));
+    };
+    int refused = 0;
+    for (int trial = 0; trial < 3000; ++trial) {
+        support::BatchBuilder builder = aBatch().stuck(12);
+        for (int day = 2; day <= 30; day += 2 + upTo(8))
+            builder.looked(day, {.rooted = upTo(2), .lost = upTo(1), .withdrawn = upTo(1)});
+        const core::BatchRecord record = builder;
+        if (core::tallyOf(record.batch, record.checks).undecided() < 0) continue;
+        const core::Check check = aCheck(core::addDays(record.batch.stuckOn, 1 + 2 * upTo(20)),
+                                         {.rooted = upTo(5), .lost = upTo(3), .withdrawn = upTo(2)});
+        const bool isDayTaken =
+            std::ranges::find(record.checks, check.checkedOn, &core::Check::checkedOn) != record.checks.end();
+        if (isDayTaken) continue;
+        const bool isRefused = !judged(record, check).empty();
+        EXPECT_EQ(isRefused, !holdsEveryDay(record, check));
+        refused += isRefused ? 1 : 0;
+    }
+    EXPECT_GT(refused, 200);
 }
 
 }  // namespace

@@ -87,6 +87,23 @@ TEST(DemoSeason, IsTheSameForTheSameWish) {
     EXPECT_NE(demoOf(60, 2).batches, usualDemo().batches);
 }
 
+TEST(DemoSeason, IsTheSameOnEveryMachine) {
+    // Pinned: another compiler, processor or library must draw these very figures.
+    core::Tally all;
+    std::size_t checks = 0;
+    for (const core::BatchRecord& record : usualDemo().batches) {
+        const core::Tally tally = tallyOf(record);
+        all.stuck += tally.stuck;
+        all.rooted += tally.rooted;
+        all.lost += tally.lost;
+        all.withdrawn += tally.withdrawn;
+        checks += record.checks.size();
+    }
+    EXPECT_EQ(all, (core::Tally{1237, 719, 329, 10, {}}));
+    EXPECT_EQ(checks, 399U);
+    EXPECT_EQ(usualDemo().batches.back().batch.id.value, 7'707'143'167'551'734'308);
+}
+
 TEST(DemoSeason, GivesEverythingAnIdOfItsOwn) {
     const core::Records& records = usualDemo();
     std::set<std::int64_t> ids;

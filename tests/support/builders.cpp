@@ -118,7 +118,7 @@ core::Date today() {
 BatchBuilder::BatchBuilder() {
     const int number = nextNumber();
     record_.batch.id = core::BatchId{1'000'000 + number};
-    record_.batch.code = core::batchCode(2026, number);
+    record_.batch.code = core::batchCode(2026 + number / 9999, 1 + number % 9999);
     record_.batch.stuck = 24;
     record_.batch.treatment = nothing;
     record_.batch.cuttingKind = stemTip;
