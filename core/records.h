@@ -30,8 +30,8 @@ struct LogbookFacts {
     int rootLengthMillimetres{10};  // what counts as rooted
     int checkEveryDays{7};          // a batch is due when it hasn't been looked at for so long
     int firstCheckAfterDays{7};
-    int horizonDay{28};  // of comparisons where neither a trial nor the plant sets one
-    double level{0.95};  // of every interval
+    int horizonDay{28};       // of comparisons where neither a trial nor the plant sets one
+    double level{0.95};       // of every interval
     std::string paper{"A4"};  // or "Letter"
     bool isInvented{};        // a demo: every print says so
     std::string citation;     // where published records come from; printed with them
