@@ -216,6 +216,12 @@ void Canvas::sample(const QRectF& area, const SeriesLook& look) {
     marker(area.center(), look.marker, 0.5, look.line);
 }
 
+void Canvas::figure(const Figure& figure, const QRectF& area) {
+    painter_.setFont(small_);
+    const Drawing drawing = figure.paint(painter_, area, palette_);
+    drawing_.texts.insert(drawing_.texts.end(), drawing.texts.begin(), drawing.texts.end());
+}
+
 void Canvas::hint(const QRectF& area, const QString& text) {
     drawing_.hints.push_back({area, text});
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What figures and print-outs draw on: a QPainter with a sense of scale (1 em = one line of text), a palette, and a memory of where each text and each
-// hint went. For plot and report.
+// What figures and print-outs draw on: a QPainter with a sense of scale (1 em = one line of text), a palette, and a memory of where
+// each text and each hint went. For plot and report.
 #pragma once
 
 #include <QColor>
@@ -49,6 +49,9 @@ class Canvas {
     void marker(const QPointF& place, Marker marker, double sizeInEms, const QColor& color);
     /// A series' line and marker, as long as the area is wide: the key beside a name.
     void sample(const QRectF& area, const SeriesLook& look);
+
+    /// A whole figure, a little smaller than the text around it.
+    void figure(const Figure& figure, const QRectF& area);
 
     void hint(const QRectF& area, const QString& text);
     [[nodiscard]] Drawing takeDrawing() { return std::move(drawing_); }

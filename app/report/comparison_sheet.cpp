@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: MIT
+#include "app/report/comparison_sheet.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <cstddef>
+
+#include "app/plot/difference_figure.h"
+#include "app/plot/forest_figure.h"
+#include "app/plot/number_text.h"
+#include "app/plot/rooted_by_day_figure.h"
+#include "app/plot/strike_rate_figure.h"
+#include "app/report/sheet_words.h"
+
+namespace report {
+namespace {
+
+using plot::countText;
+
+class ComparisonSheetMaker {
+    Q_DECLARE_TR_FUNCTIONS(ComparisonSheet)
+
+  public:
+    ComparisonSheetMaker(const core::Comparison& comparison, const core::Shelves& shelves)
+        : comparison_(comparison), shelves_(shelves) {}
+
+    Sheet make(const QDateTime& printedAt) {
+        sheet_ = sheetFor(shelves_.facts, printedAt);
+        sheet_.title = tr("Head to head: %1").arg(factorText());
+        sheet_.subtitle = tr("At day %1 (%2), intervals at %3")
+                              .arg(countText(comparison_.horizonDay), QString::fromStdString(comparison_.horizonReason),
+                                   plot::levelText(comparison_.level));
+        addAnswer();
+        if (comparison_.arms.empty()) return std::move(sheet_);
+        addArms();
+        for (int pair = 0; pair < std::ssize(comparison_.pairs); ++pair) addPair(pair);
+        sheet_.blocks.emplace_back(Heading{tr("How this was worked out")});
+        sheet_.blocks.emplace_back(Paragraph{method(), Tone::Quiet});
+        return std::move(sheet_);
+    }
+
+  private:
+    QString factorText() const {
+        switch (comparison_.factor) {
+            case core::Factor::Method:
+                return tr("methods");
+            case core::Factor::Treatment:
+                return tr("treatments");
+            case core::Factor::Medium:
+                return tr("media");
+            case core::Factor::CuttingKind:
+                return tr("kinds of cutting");
+        }
+        return {};
+    }
+
+    QString armName(int arm) const {
+        return QString::fromStdString(comparison_.arms[static_cast<std::size_t>(arm)].name);
+    }
+
+    void addAnswer() {
+        sheet_.blocks.emplace_back(Paragraph{QString::fromStdString(comparison_.inWords), Tone::Answer});
+        for (const QString& caution : cautionsToPrint(comparison_.cautions, shelves_.facts))
+            sheet_.blocks.emplace_back(Paragraph{caution, Tone::Caution});
+    }
+
+    Table armTable() const {
+        Table table{.title = {},
+                    .headings = {tr("Arm"), tr("batches"), tr("stations"), tr("stuck"), tr("rooted"), tr("lost"),
+                                 tr("withdrawn"), tr("undecided"), tr("assessed"), tr("strike rate"),
+                                 tr("half of stuck rooted")},
+                    .aligned = {Align::Left},
+                    .rows = {},
+                    .mayBeShortened = false,
+                    .plantColumn = -1};
+        table.aligned.resize(static_cast<std::size_t>(table.headings.size()), Align::Right);
+        for (const core::Arm& arm : comparison_.arms)
+            table.rows.push_back({QString::fromStdString(arm.name), countText(arm.batches), countText(arm.stations),
+                                  countText(arm.stuck), countText(arm.rooted), countText(arm.lost),
+                                  countText(arm.withdrawn), countText(arm.undecided), countText(arm.assessed),
+                                  arm.rate ? plot::shareText(*arm.rate) : QStringLiteral("–"),
+                                  plot::dayRangeText(arm.ofStuck.p50)});
+        return table;
+    }
+
+    void addArms() {
+        constexpr double perArm = 8, around = 32;  // millimetres
+        sheet_.blocks.emplace_back(Heading{tr("Strike rates")});
+        sheet_.blocks.emplace_back(
+            Picture{plot::strikeRateFigure(comparison_),
+                    std::min(110.0, around + perArm * static_cast<double>(comparison_.arms.size()))});
+        sheet_.blocks.emplace_back(armTable());
+        addLosses();
+        sheet_.blocks.emplace_back(Heading{tr("How fast")});
+        sheet_.blocks.emplace_back(Picture{plot::rootedByDayFigure(comparison_), 95});
+    }
+
+    void addLosses() {
+        QStringList lines;
+        for (const core::Arm& arm : comparison_.arms) {
+            QStringList parts;
+            for (const core::LossByCause& loss : arm.losses)
+                parts << tr("%1 %2", "cause, count").arg(QString::fromStdString(loss.cause), countText(loss.count));
+            if (!parts.isEmpty())
+                lines << tr("%1: %2", "arm, causes")
+                             .arg(QString::fromStdString(arm.name), parts.join(QStringLiteral(", ")));
+        }
+        if (!lines.isEmpty())
+            sheet_.blocks.emplace_back(
+                Paragraph{tr("Losses by cause. %1.").arg(lines.join(QStringLiteral("; "))), Tone::Plain});
+    }
+
+    void addPair(int index) {
+        const core::Pair& pair = comparison_.pairs[static_cast<std::size_t>(index)];
+        sheet_.blocks.emplace_back(Heading{tr("%1 against %2").arg(armName(pair.first), armName(pair.second))});
+        if (comparison_.pairs.size() > 1)
+            sheet_.blocks.emplace_back(Paragraph{QString::fromStdString(pair.inWords), Tone::Plain});
+        sheet_.blocks.emplace_back(Picture{plot::differenceFigure(comparison_, index), 50});
+        if (!pair.difference) return;
+        sheet_.blocks.emplace_back(figuresOf(pair));
+        if (pair.bySpecies.empty()) return;
+        constexpr double perPlant = 5.5, around = 36, most = 150;  // millimetres
+        sheet_.blocks.emplace_back(
+            Heading{tr("For which plants: %1 against %2").arg(armName(pair.first), armName(pair.second))});
+        sheet_.blocks.emplace_back(
+            Picture{plot::forestFigure(comparison_, index),
+                    std::min(most, around + perPlant * static_cast<double>(pair.bySpecies.size()))});
+    }
+
+    static Table figuresOf(const core::Pair& pair) {
+        Table table{.title = {},
+                    .headings = {tr("Figure"), tr("value"), tr("method")},
+                    .aligned = {Align::Left, Align::Right, Align::Left},
+                    .rows = {},
+                    .mayBeShortened = false,
+                    .plantColumn = -1};
+        const auto add = [&](const QString& figure, const QString& value, const QString& method) {
+            table.rows.push_back({figure, value, method});
+        };
+        const core::PairDifference& difference = *pair.difference;
+        add(tr("difference, points of 100"), plot::pointsText(difference.value, difference.miettinenNurminen),
+            tr("Miettinen and Nurminen"));
+        add(tr("difference, points of 100"), plot::pointsText(difference.value, difference.newcombe), tr("Newcombe"));
+        if (difference.withSpread)
+            add(tr("difference with spread"), plot::pointsText(difference.value, *difference.withSpread),
+                tr("t interval on batch rates"));
+        add(tr("ratio of rates"), plot::ratioText(pair.riskRatio, pair.koopman), tr("Koopman"));
+        add(tr("odds ratio"), plot::ratioText(pair.oddsRatio, pair.oddsRatioExact), tr("conditional, exact"));
+        if (!pair.exactTestsLeftOut)
+            add(tr("as counted"), plot::pText(pair.boschloo), tr("Boschloo's exact test, twice the smaller side"));
+        add(tr("as counted"), plot::pText(pair.fisher), tr("Fisher's exact test, two-sided"));
+        if (pair.batchRatesP) add(tr("batch rates"), plot::pText(*pair.batchRatesP), tr("t test"));
+        if (pair.batchPermutationP)
+            add(tr("batch rates"), plot::pText(*pair.batchPermutationP), tr("exact permutation of batches"));
+        if (pair.curvesP)
+            add(tr("the two curves"), plot::pText(*pair.curvesP), tr("permutation of batches within plant"));
+        if (pair.pooled.oddsRatio)
+            add(tr("odds ratio, plants pooled"), plot::ratioText(pair.pooled.oddsRatio, pair.pooled.oddsRatioLimits),
+                tr("Mantel-Haenszel"));
+        add(tr("chance that the first is better"), plot::chanceText(pair.probabilityFirstBetter),
+            tr("Jeffreys priors, as counted"));
+        return table;
+    }
+
+    QString method() const {
+        QString text =
+            tr("Rates are rooted of those assessed: cuttings whose fate at day %1 is known. Cuttings still undecided "
+               "and those "
+               "withdrawn before are counted and shown, not taken for failures. Intervals as counted take cuttings as "
+               "independent; those with spread allow for batches that differ.")
+                .arg(countText(comparison_.horizonDay));
+        const core::Spread& spread = comparison_.spread;
+        if (spread.intraclassCorrelation && spread.designEffect)
+            text += u' ' + tr("Likeness within batches: intra-class correlation %1, design effect %2, from %3.")
+                               .arg(plot::decimalText(*spread.intraclassCorrelation, 3),
+                                    plot::decimalText(*spread.designEffect, 2), plot::batchesText(spread.batches));
+        return text + u' ' +
+               tr("Curves: nonparametric estimate for days known only to lie between two checks, losses as a fate of "
+                  "their own.");
+    }
+
+    const core::Comparison& comparison_;
+    const core::Shelves& shelves_;
+    Sheet sheet_;
+};
+
+}  // namespace
+
+Sheet comparisonSheet(const core::Comparison& comparison, const core::Shelves& shelves, const QDateTime& printedAt) {
+    return ComparisonSheetMaker(comparison, shelves).make(printedAt);
+}
+
+}  // namespace report

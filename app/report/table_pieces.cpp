@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+// A table into pieces: title, headings that repeat on a new page, one piece a row.
+#include <algorithm>
+#include <cstddef>
+#include <numeric>
+#include <utility>
+
+#include "app/plot/palette.h"
+#include "app/report/page_layout.h"
+#include "app/report/sheet_words.h"
+
+namespace report {
+namespace {
+
+using plot::Canvas;
+using plot::Type;
+
+constexpr double kCellGap = 1.0;  // ems between columns
+constexpr double kLeastCell = 3.5;
+
+bool isRight(const Table& table, qsizetype column) {
+    return column < std::ssize(table.aligned) && table.aligned[static_cast<std::size_t>(column)] == Align::Right;
+}
+
+double cellWidth(const Canvas& canvas, const Table& table, const QString& text, qsizetype column) {
+    return column == table.plantColumn ? canvas.plantNameWidth(text) : canvas.widthOf(text);
+}
+
+// As wide as their texts; where that is too much, the widest text columns give.
+std::vector<double> columnWidths(const Table& table, const Canvas& canvas, double width) {
+    std::vector<double> widths;
+    for (qsizetype column = 0; column < table.headings.size(); ++column) {
+        double widest = canvas.widthOf(table.headings[column], Type::Small);
+        for (const QStringList& row : table.rows)
+            if (column < row.size()) widest = std::max(widest, cellWidth(canvas, table, row[column], column));
+        widths.push_back(widest);
+    }
+    const double gaps = kCellGap * canvas.em() * static_cast<double>(widths.size() - 1);
+    for (double excess = std::accumulate(widths.begin(), widths.end(), gaps) - width; excess > 0.01;) {
+        const auto widest = std::max_element(widths.begin(), widths.end());
+        double next = kLeastCell * canvas.em();
+        for (const double other : widths)
+            if (other < *widest) next = std::max(next, other);
+        const double give = std::min(excess, std::max(*widest - next, excess / static_cast<double>(widths.size())));
+        if (*widest - give < kLeastCell * canvas.em()) break;
+        *widest -= give;
+        excess -= give;
+    }
+    return widths;
+}
+
+struct Columns {
+    std::vector<double> widths;
+    double gap{};
+
+    template <class Act>
+    void forEach(const QRectF& area, Act act) const {
+        double left = area.left();
+        for (std::size_t i = 0; i < widths.size(); ++i) {
+            act(static_cast<qsizetype>(i), QRectF(left, area.top(), widths[i], area.height()));
+            left += widths[i] + gap;
+        }
+    }
+    double total() const {
+        return std::accumulate(widths.begin(), widths.end(), gap * static_cast<double>(widths.size() - 1));
+    }
+};
+
+Piece headingPiece(const Table& table, const Canvas& canvas, const Columns& columns) {
+    double height = 0;
+    for (std::size_t i = 0; i < columns.widths.size(); ++i)
+        height = std::max(height, canvas.paragraphHeight(columns.widths[i], table.headings[static_cast<qsizetype>(i)],
+                                                         Type::Small, 2));
+    return {.height = height + 0.3 * canvas.em(),
+            .staysWithNext = true,
+            .paint =
+                [table, columns](Canvas& on, const QRectF& area) {
+                    columns.forEach(area, [&](qsizetype column, const QRectF& cell) {
+                        const double own = on.paragraphHeight(cell.width(), table.headings[column], Type::Small, 2);
+                        const double bottom = area.bottom() - 0.3 * on.em();
+                        on.paragraph({cell.left(), bottom - own, cell.width(), own}, table.headings[column],
+                                     on.palette().quietText, Type::Small, 2,
+                                     isRight(table, column) ? Qt::AlignRight : Qt::AlignLeft);
+                    });
+                    const double y = area.bottom() - 0.18 * on.em();
+                    on.stroke({area.left(), y}, {area.left() + columns.total(), y}, on.palette().axis, 0.05);
+                },
+            .repeated = nullptr};
+}
+
+Piece rowPiece(const Table& table, const QStringList& row, const Canvas& canvas, const Columns& columns,
+               int mostLines) {
+    double height = canvas.em();
+    for (std::size_t i = 0; i < columns.widths.size() && static_cast<qsizetype>(i) < row.size(); ++i)
+        if (std::cmp_not_equal(i, table.plantColumn))
+            height = std::max(height, canvas.paragraphHeight(columns.widths[i], row[static_cast<qsizetype>(i)],
+                                                             Type::Plain, mostLines));
+    return {.height = height + 0.1 * canvas.em(),
+            .staysWithNext = false,
+            .paint =
+                [table, row, columns, mostLines](Canvas& on, const QRectF& area) {
+                    columns.forEach(area, [&](qsizetype column, const QRectF& cell) {
+                        if (column >= row.size()) return;
+                        if (column == table.plantColumn)
+                            on.plantName({cell.left(), cell.top(), cell.width(), on.em()}, row[column]);
+                        else
+                            on.paragraph(cell, row[column], on.palette().text, Type::Plain, mostLines,
+                                         isRight(table, column) ? Qt::AlignRight : Qt::AlignLeft);
+                    });
+                },
+            .repeated = nullptr};
+}
+
+Piece linePiece(const QString& text, const Canvas& canvas, double width, Type type, bool staysWithNext) {
+    const double height = canvas.paragraphHeight(width, text, type, 2);
+    return {.height = height + 0.15 * canvas.em(),
+            .staysWithNext = staysWithNext,
+            .paint =
+                [text, type](Canvas& on, const QRectF& area) {
+                    on.paragraph(area, text, type == Type::Small ? on.palette().quietText : on.palette().text, type, 2);
+                },
+            .repeated = nullptr};
+}
+
+}  // namespace
+
+std::vector<Piece> piecesOfTable(const Table& table, const plot::Canvas& canvas, double width, const Squeeze& squeeze) {
+    const Columns columns{.widths = columnWidths(table, canvas, width), .gap = kCellGap * canvas.em()};
+    std::vector<Piece> pieces;
+    if (!table.title.isEmpty()) pieces.push_back(linePiece(table.title, canvas, width, Type::Plain, true));
+    const auto headings = std::make_shared<const Piece>(headingPiece(table, canvas, columns));
+    pieces.push_back(*headings);
+
+    const std::size_t rows = table.rows.size(), most = static_cast<std::size_t>(squeeze.mostRows);
+    const bool isShortened = table.mayBeShortened && rows > most;
+    const std::size_t first = isShortened ? most - most / 2 : rows, last = isShortened ? rows - most / 2 : rows;
+    for (std::size_t i = 0; i < rows; ++i) {
+        if (i == first)
+            pieces.push_back(linePiece(leftOutText(static_cast<int>(last - first), static_cast<int>(rows)), canvas,
+                                       width, Type::Small, false));
+        if (i >= first && i < last) continue;
+        pieces.push_back(rowPiece(table, table.rows[i], canvas, columns, squeeze.mostCellLines));
+        if (i > 0) pieces.back().repeated = headings;
+    }
+    return pieces;
+}
+
+}  // namespace report
