@@ -16,7 +16,7 @@ using Cautions = std::vector<std::string>;
 constexpr int fewestForARate = 5;
 
 // Whose fate at the horizon isn't known: never dropped in silence.
-void addUnknownFates(int horizonDay, std::span<const ArmRecords> arms, Cautions& cautions) {
+void addUnknownFates(Factor factor, int horizonDay, std::span<const ArmRecords> arms, Cautions& cautions) {
     const std::string day = "day " + std::to_string(horizonDay);
     int stuck = 0, unknown = 0, withdrawn = 0;
     for (const ArmRecords& records : arms) {
@@ -25,8 +25,8 @@ void addUnknownFates(int horizonDay, std::span<const ArmRecords> arms, Cautions&
         unknown += arm.stuck - arm.assessed;
         withdrawn += arm.withdrawn;
         if (10 * (arm.stuck - arm.assessed) >= arm.stuck && arm.stuck > arm.assessed)
-            cautions.push_back("Of " + std::to_string(arm.stuck) + " cuttings of " + arm.name + ", " +
-                               std::to_string(arm.stuck - arm.assessed) + " have no known fate at " + day +
+            cautions.push_back("Of " + std::to_string(arm.stuck) + " cuttings of " + nameInWords(factor, arm.name) +
+                               ", " + std::to_string(arm.stuck - arm.assessed) + " have no known fate at " + day +
                                "; its rate may still change a good deal.");
     }
     if (unknown > 0)
@@ -38,22 +38,32 @@ void addUnknownFates(int horizonDay, std::span<const ArmRecords> arms, Cautions&
                            ", alive and unrooted: what would have become of them is not known.");
 }
 
-void addFewCuttings(std::span<const ArmRecords> arms, Cautions& cautions) {
+void addFewCuttings(Factor factor, std::span<const ArmRecords> arms, Cautions& cautions) {
     for (const ArmRecords& records : arms)
         if (records.arm.assessed < fewestForARate)
             cautions.push_back("Only " + std::to_string(records.arm.assessed) + " of the cuttings of " +
-                               records.arm.name + " have a known fate: too few to speak of a rate.");
+                               nameInWords(factor, records.arm.name) +
+                               " have a known fate: too few to speak of a rate.");
 }
 
 void addStations(Factor factor, std::span<const ArmRecords> arms, Cautions& cautions) {
+    std::vector<std::string> pairs;
     for (std::size_t i = 0; i < arms.size(); ++i) {
         for (std::size_t j = i + 1; j < arms.size(); ++j) {
+            if (arms[i].arm.assessed == 0 || arms[j].arm.assessed == 0) continue;
             std::string why = whyNotTold(arms[i], arms[j], factor);
-            if (why.empty() || arms[i].arm.assessed == 0 || arms[j].arm.assessed == 0) continue;
-            cautions.push_back("Between " + arms[i].arm.name + " and " + arms[j].arm.name + ": " + std::move(why) +
-                               ".");
+            if (why.empty()) continue;
+            if (arms.size() == 2)
+                cautions.push_back("Note that " + std::move(why) + ".");
+            else
+                pairs.push_back(nameInWords(factor, arms[i].arm.name) + " with " +
+                                nameInWords(factor, arms[j].arm.name));
         }
     }
+    if (pairs.empty()) return;
+    cautions.push_back("The " + std::string(wordFor(factor)) +
+                       " can't be told from the station or batch, however many cuttings are counted, in comparing " +
+                       listed(pairs) + ".");
 }
 
 void addPlants(std::span<const ArmRecords> arms, Cautions& cautions) {
@@ -99,7 +109,7 @@ double daysBetweenLooks(const ArmRecords& records) {
     return looks > 0 ? days / looks : 0;
 }
 
-void addCheckFrequency(std::span<const ArmRecords> arms, Cautions& cautions) {
+void addCheckFrequency(Factor factor, std::span<const ArmRecords> arms, Cautions& cautions) {
     const ArmRecords *often = nullptr, *seldom = nullptr;
     for (const ArmRecords& records : arms) {
         const double gap = daysBetweenLooks(records);
@@ -112,8 +122,8 @@ void addCheckFrequency(std::span<const ArmRecords> arms, Cautions& cautions) {
         return counted(std::max(1, static_cast<int>(daysBetweenLooks(records) + 0.5)), "day", "days");
     };
     cautions.push_back(
-        often->arm.name + " was looked at every " + every(*often) + " on average, " + seldom->arm.name + " every " +
-        every(*seldom) +
+        often->arm.name + " was looked at every " + every(*often) + " on average, " +
+        nameInWords(factor, seldom->arm.name) + " every " + every(*seldom) +
         ": a root is found the later the more seldom one looks, so days to root are less alike than they seem.");
 }
 
@@ -130,13 +140,13 @@ std::vector<std::string> originCautions(const LogbookFacts& facts) {
 std::vector<std::string> comparisonCautions(Factor factor, int horizonDay, const Shelves& shelves,
                                             std::span<const ArmRecords> arms) {
     Cautions cautions = originCautions(shelves.facts);
-    addUnknownFates(horizonDay, arms, cautions);
-    addFewCuttings(arms, cautions);
+    addUnknownFates(factor, horizonDay, arms, cautions);
+    addFewCuttings(factor, arms, cautions);
     if (arms.size() < 2) return cautions;
     addStations(factor, arms, cautions);
     addPlants(arms, cautions);
     addChance(shelves, arms, cautions);
-    addCheckFrequency(arms, cautions);
+    addCheckFrequency(factor, arms, cautions);
     return cautions;
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <numeric>
 
 #include "core/comparison/arm_records.h"
 #include "core/comparison/cautions.h"
@@ -60,23 +61,29 @@ Spread spreadOf(std::span<const ArmRecords> arms) {
     return spread;
 }
 
-// Replicates for so many batches: what is drawn again grows with them while the interval narrows, so fewer will do.
-int affordable(int wanted, std::size_t batches, int tasks) {
-    constexpr std::size_t drawsInAll = 2'000'000;
-    constexpr int fewestThatSay = 99;
-    const std::size_t draws =
-        drawsInAll / (std::max<std::size_t>(1, batches) * static_cast<std::size_t>(std::max(1, tasks)));
-    return std::min(wanted, std::max(fewestThatSay, static_cast<int>(std::min<std::size_t>(draws, 1'000'000))));
+// A comparison is to answer while somebody waits, also over a logbook of many seasons. What is drawn again grows with it while the
+// intervals narrow, so fewer draws will do; below 39 a 95 % interval has no percentiles. A count, not a clock, so that the same records
+// give the same figures everywhere.
+int affordable(int wanted, double stepsOfOne) {
+    constexpr double stepsInAll = 25'000'000;
+    constexpr int fewestThatSay = 39;
+    const double affordableCount = stepsInAll / std::max(1.0, stepsOfOne);
+    return affordableCount >= wanted ? wanted
+                                     : std::min(wanted, std::max(fewestThatSay, static_cast<int>(affordableCount)));
 }
 
-void fillCurves(const ComparisonQuestion& question, double level, const std::stop_token& stop,
-                std::vector<ArmRecords>& arms) {
-    std::size_t batches = 0;
-    for (const ArmRecords& records : arms) batches += records.courses.size();
+std::vector<double> stepsOf(std::span<const ArmRecords> arms) {
+    std::vector<double> steps;
+    for (const ArmRecords& records : arms) steps.push_back(stepsPerEstimate(records.courses));
+    return steps;
+}
+
+void fillCurves(const ComparisonQuestion& question, double level, std::span<const double> steps,
+                const std::stop_token& stop, std::vector<ArmRecords>& arms) {
+    const int replicates = affordable(question.bootstrapReplicates, std::accumulate(steps.begin(), steps.end(), 0.0));
     for (std::size_t i = 0; i < arms.size() && !stop.stop_requested(); ++i) {
-        const Resampling resampling{.level = level,
-                                    .replicates = affordable(question.bootstrapReplicates, batches, 1),
-                                    .seed = std::uint64_t{question.seed} + 1000 * i};
+        const Resampling resampling{
+            .level = level, .replicates = replicates, .seed = std::uint64_t{question.seed} + 1000 * i};
         RootingCurves curves = rootingCurves(arms[i].courses, resampling, stop);
         Arm& arm = arms[i].arm;
         arm.rootedByDay = std::move(curves.rootedByDay);
@@ -89,7 +96,8 @@ void fillCurves(const ComparisonQuestion& question, double level, const std::sto
 }
 
 std::vector<Pair> pairsOf(const ComparisonQuestion& question, const Comparison& comparison, const Shelves& shelves,
-                          std::span<const ArmRecords> arms, const std::stop_token& stop) {
+                          std::span<const ArmRecords> arms, std::span<const double> steps,
+                          const std::stop_token& stop) {
     std::unordered_map<PlantId, std::string> plantNames;
     for (const Plant& plant : shelves.plants) plantNames.emplace(plant.id, fullName(plant));
     const int count = static_cast<int>(arms.size());
@@ -97,18 +105,19 @@ std::vector<Pair> pairsOf(const ComparisonQuestion& question, const Comparison& 
     std::vector<Pair> result;
     for (int i = 0; i < count; ++i) {
         for (int j = i + 1; j < count && !stop.stop_requested(); ++j) {
-            const ArmRecords &first = arms[static_cast<std::size_t>(i)], &second = arms[static_cast<std::size_t>(j)];
-            const std::size_t batches = first.courses.size() + second.courses.size();
-            const PairSettings settings{.factor = comparison.factor,
-                                        .horizonDay = comparison.horizonDay,
-                                        .level = comparison.level,
-                                        .permutations = affordable(question.permutations, batches, pairs),
-                                        .allocationsDrawn = affordable(100'000, batches, pairs),
-                                        .exactTrials = pairs > 10 ? 1200 : 4000,
-                                        .seed = std::uint64_t{question.seed} + 1'000'000 + result.size(),
-                                        .designEffect = comparison.spread.designEffect.value_or(1),
-                                        .plantNames = &plantNames};
-            Pair pair = pairOf(first, second, settings, stop);
+            const auto a = static_cast<std::size_t>(i), b = static_cast<std::size_t>(j);
+            const auto batches = static_cast<double>(arms[a].courses.size() + arms[b].courses.size());
+            const PairSettings settings{
+                .factor = comparison.factor,
+                .horizonDay = comparison.horizonDay,
+                .level = comparison.level,
+                .permutations = affordable(question.permutations, (steps[a] + steps[b]) * pairs),
+                .allocationsDrawn = affordable(100'000, 10 * batches * pairs),
+                .exactTrials = pairs > 10 ? 1200 : 4000,
+                .seed = std::uint64_t{question.seed} + 1'000'000 + result.size(),
+                .designEffect = comparison.spread.designEffect.value_or(1),
+                .plantNames = &plantNames};
+            Pair pair = pairOf(arms[a], arms[b], settings, stop);
             pair.first = i;
             pair.second = j;
             result.push_back(std::move(pair));
@@ -117,12 +126,14 @@ std::vector<Pair> pairsOf(const ComparisonQuestion& question, const Comparison& 
     return result;
 }
 
-std::string rateInWords(const Arm& arm, int horizonDay, double level) {
-    if (!arm.rate) return "the fate of no cutting of " + arm.name + " is known at day " + std::to_string(horizonDay);
+std::string rateInWords(const Comparison& comparison, const Arm& arm) {
+    const std::string name = nameInWords(comparison.factor, arm.name),
+                      day = "day " + std::to_string(comparison.horizonDay);
+    if (!arm.rate) return "the fate of no cutting of " + name + " is known at " + day;
     const Limits limits = arm.withSpread ? *arm.withSpread : *arm.asCounted;
-    return "of 100 cuttings of " + arm.name + " about " + std::to_string(perHundred(*arm.rate)) + " root by day " +
-           std::to_string(horizonDay) + " (" + std::to_string(perHundred(limits.low)) + " to " +
-           std::to_string(perHundred(limits.high)) + " fits, " + levelWords(level) + " interval)";
+    return "of 100 cuttings of " + name + " about " + std::to_string(perHundred(*arm.rate)) + " root by " + day + " (" +
+           std::to_string(perHundred(limits.low)) + " to " + std::to_string(perHundred(limits.high)) + " fits, " +
+           levelWords(comparison.level) + " interval)";
 }
 
 std::string comparisonInWords(const Comparison& comparison) {
@@ -130,15 +141,15 @@ std::string comparisonInWords(const Comparison& comparison) {
     if (comparison.arms.empty()) return "There are no batches to compare.";
     if (comparison.arms.size() == 1)
         return "There is only one " + factor + " in these records, so there is nothing to compare: " +
-               rateInWords(comparison.arms.front(), comparison.horizonDay, comparison.level) + ".";
+               rateInWords(comparison, comparison.arms.front()) + ".";
     if (comparison.pairs.size() == 1) return comparison.pairs.front().inWords;
     int decided = 0;
     for (const Pair& pair : comparison.pairs)
         if (pair.verdict == Verdict::FirstBetter || pair.verdict == Verdict::SecondBetter) ++decided;
     const auto byRate = [](const Arm& a, const Arm& b) { return a.rate.value_or(-1) < b.rate.value_or(-1); };
     const Arm& best = *std::max_element(comparison.arms.begin(), comparison.arms.end(), byRate);
-    std::string words = "The highest rate is that of " + best.name + ": " +
-                        rateInWords(best, comparison.horizonDay, comparison.level) + ". Of " +
+    std::string words = "The highest rate is that of " + nameInWords(comparison.factor, best.name) + ": " +
+                        rateInWords(comparison, best) + ". Of " +
                         counted(static_cast<int>(comparison.pairs.size()), "pair", "pairs") + ", ";
     words += decided == 0 ? std::string("none differs clearly, batch by batch")
                           : counted(decided, "differs", "differ") + " by more than luck would explain, batch by batch";
@@ -172,10 +183,11 @@ Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& sh
     comparison.horizonReason = horizon.reason;
     comparison.level = level;
     std::vector<ArmRecords> arms = armsOf(question.factor, shelves, batchesOf(question, batches), horizon.day, level);
-    fillCurves(question, level, stop, arms);
+    const std::vector<double> steps = stepsOf(arms);
+    fillCurves(question, level, steps, stop, arms);
     comparison.spread = spreadOf(arms);
     comparison.cautions = comparisonCautions(question.factor, horizon.day, shelves, arms);
-    comparison.pairs = pairsOf(question, comparison, shelves, arms, stop);
+    comparison.pairs = pairsOf(question, comparison, shelves, arms, steps, stop);
     for (ArmRecords& records : arms) comparison.arms.push_back(std::move(records.arm));
     comparison.inWords = comparisonInWords(comparison);
     return comparison;

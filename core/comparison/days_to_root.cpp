@@ -125,4 +125,15 @@ RootingCurves rootingCurves(std::span<const Course> courses, const std::optional
     return curves;
 }
 
+double stepsPerEstimate(std::span<const Course> courses) {
+    std::vector<stats::Observation> all;
+    for (const Course& course : courses) {
+        const auto rows = observationsOf(course);
+        all.insert(all.end(), rows.begin(), rows.end());
+    }
+    const double everyRow = static_cast<double>(all.size());
+    const double different = static_cast<double>(merged(std::move(all)).size());
+    return different * different + everyRow;
+}
+
 }  // namespace core

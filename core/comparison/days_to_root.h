@@ -34,4 +34,7 @@ struct RootingCurves {
 [[nodiscard]] RootingCurves rootingCurves(std::span<const Course> courses, const std::optional<Resampling>& resampling,
                                           const std::stop_token& stop = {});
 
+/// What one estimate of the curve costs, in steps: it grows with the square of the different rows. About fifty million steps a second.
+[[nodiscard]] double stepsPerEstimate(std::span<const Course> courses);
+
 }  // namespace core

@@ -6,10 +6,15 @@
 #include <string>
 #include <string_view>
 
+#include "core/comparison/comparison.h"
+
 namespace core {
 
 /// "1 batch", "3 batches".
 [[nodiscard]] std::string counted(int count, std::string_view one, std::string_view many);
+/// An arm's name in a sentence. Methods read as the trade speaks; names of treatments, media and kinds of cutting are set in quotes,
+/// or a treatment called Nothing would make nonsense.
+[[nodiscard]] std::string nameInWords(Factor factor, const std::string& name);
 /// To the nearest whole cutting of a hundred.
 [[nodiscard]] int perHundred(double share);
 /// "95 %" or "99.9 %" from a level.

@@ -138,6 +138,7 @@ std::optional<double> curvesP(const ArmRecords& first, const ArmRecords& second,
     stats::SeededRandom random(settings.seed);
     const auto test = stats::curvePermutationTest(batches, settings.permutations, random, until, stop);
     if (!test || test->wasStopped) return {};
+    if (test->isExact && test->permutations <= 1) return {};  // no plant in both arms: nothing could be dealt otherwise
     return test->p;
 }
 

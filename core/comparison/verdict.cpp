@@ -32,11 +32,12 @@ bool standsAlone(const ArmRecords& records, bool isShared) {
     return isOneBatchOnly(records) || (!isShared && knownStations(records.stations()) < 2);
 }
 
-std::string whyArmStandsAlone(const ArmRecords& records) {
+std::string whyArmStandsAlone(const ArmRecords& records, Factor factor) {
+    const std::string name = nameInWords(factor, records.arm.name);
     const std::size_t stations = knownStations(records.stations());
-    if (isOneBatchOnly(records)) return records.arm.name + " is one batch only";
-    if (stations == 0) return "no station is recorded for " + records.arm.name;
-    return records.arm.name + " stood at one station only";
+    if (isOneBatchOnly(records)) return name + " is one batch only";
+    if (stations == 0) return "no station is recorded for " + name;
+    return name + " stood at one station only";
 }
 
 // The arm that is ahead comes first, so that the sentence can say "more".
@@ -71,7 +72,8 @@ AheadAndBehind aheadAndBehind(const ArmRecords& first, const ArmRecords& second,
 
 std::string estimateInWords(const AheadAndBehind& arms, const PairSettings& settings) {
     const int more = perHundred(arms.value);
-    const std::string ahead = arms.ahead->arm.name, behind = arms.behind->arm.name;
+    const std::string ahead = nameInWords(settings.factor, arms.ahead->arm.name);
+    const std::string behind = nameInWords(settings.factor, arms.behind->arm.name);
     std::string words = "Of 100 cuttings, ";
     if (more == 0)
         words += ahead + " and " + behind + " would root about the same number by day " +
@@ -87,7 +89,7 @@ std::string estimateInWords(const AheadAndBehind& arms, const PairSettings& sett
 // Normal approximation, four chances in five of an interval that excludes no difference, each cutting counting less by the design
 // effect. Nothing where the difference is too small for any number that a grower would stick.
 std::optional<int> moreToSettle(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings) {
-    constexpr double beyondReach = 5000;
+    constexpr double beyondReach = 2000;
     const double rate1 = *first.arm.rate, rate2 = *second.arm.rate;
     const double difference = std::abs(rate1 - rate2);
     if (difference < 0.005) return {};
@@ -100,15 +102,18 @@ std::optional<int> moreToSettle(const ArmRecords& first, const ArmRecords& secon
 
 std::string whatWouldSettle(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings) {
     const auto more = moreToSettle(first, second, settings);
-    if (!more) return " If there is a difference it is so small that settling it would take thousands of cuttings.";
+    if (!more)
+        return " So small a difference, between batches that differ as these do, would take thousands of cuttings to "
+               "settle.";
     if (*more < 1) return " Batches differ too much to decide it; a few more batches of each would likely settle it.";
     return " About " + counted(roundedUp(*more), "more cutting", "more cuttings") +
            " per arm, in batches of their own, would likely settle it.";
 }
 
-std::string tooFewBatches(const ArmRecords& first, const ArmRecords& second) {
-    const auto batchesIn = [](const ArmRecords& records) {
-        return counted(static_cast<int>(records.trays().size()), "batch", "batches") + " of " + records.arm.name;
+std::string tooFewBatches(const ArmRecords& first, const ArmRecords& second, Factor factor) {
+    const auto batchesIn = [factor](const ArmRecords& records) {
+        return counted(static_cast<int>(records.trays().size()), "batch", "batches") + " of " +
+               nameInWords(factor, records.arm.name);
     };
     return " But with " + batchesIn(first) + " and " + batchesIn(second) +
            " it can't be judged how much batches differ by luck: it takes three of each at least to say which is "
@@ -121,7 +126,7 @@ std::string whyNotTold(const ArmRecords& first, const ArmRecords& second, Factor
     const bool isShared = shareAStation(first.stations(), second.stations());
     std::vector<std::string> reasons;
     for (const ArmRecords* records : {&first, &second})
-        if (standsAlone(*records, isShared)) reasons.push_back(whyArmStandsAlone(*records));
+        if (standsAlone(*records, isShared)) reasons.push_back(whyArmStandsAlone(*records, factor));
     if (reasons.empty()) return {};
     const bool isBatch = isShared && (isOneBatchOnly(first) || isOneBatchOnly(second));
     return listed(reasons) + ", so the " + std::string(wordFor(factor)) + " and the " +
@@ -144,8 +149,9 @@ std::string pairInWords(const ArmRecords& first, const ArmRecords& second, const
                         const PairSettings& settings) {
     if (!pair.difference || std::min(first.arm.assessed, second.arm.assessed) < fewestToSpeakOfRates)
         return "It is too early to speak of rates: by day " + std::to_string(settings.horizonDay) + " the fate of " +
-               counted(first.arm.assessed, "cutting", "cuttings") + " of " + first.arm.name + " and of " +
-               std::to_string(second.arm.assessed) + " of " + second.arm.name + " is known.";
+               counted(first.arm.assessed, "cutting", "cuttings") + " of " +
+               nameInWords(settings.factor, first.arm.name) + " and of " + std::to_string(second.arm.assessed) +
+               " of " + nameInWords(settings.factor, second.arm.name) + " is known.";
     const AheadAndBehind arms = aheadAndBehind(first, second, pair);
     const std::string estimate = estimateInWords(arms, settings);
     switch (pair.verdict) {
@@ -153,15 +159,16 @@ std::string pairInWords(const ArmRecords& first, const ArmRecords& second, const
             return estimate + " But " + whyNotTold(first, second, settings.factor) +
                    "; more batches, each at a station of its own, would tell.";
         case Verdict::TooFewBatches:
-            return estimate + tooFewBatches(first, second);
+            return estimate + tooFewBatches(first, second, settings.factor);
         case Verdict::NoClearDifference:
             return estimate + whatWouldSettle(first, second, settings);
         case Verdict::FirstBetter:
         case Verdict::SecondBetter:
             break;
     }
-    const std::string& better = (pair.verdict == Verdict::FirstBetter ? first : second).arm.name;
-    return estimate + " Batch by batch, " + better + " did better by more than luck would explain.";
+    const ArmRecords& better = pair.verdict == Verdict::FirstBetter ? first : second;
+    return estimate + " Batch by batch, " + nameInWords(settings.factor, better.arm.name) +
+           " did better by more than luck would explain.";
 }
 
 }  // namespace core
