@@ -23,9 +23,9 @@ enum class Factor { Method, Treatment, Medium, CuttingKind };
 struct ComparisonQuestion {
     Factor factor{Factor::Method};
     PlantId plant{};                 // unset: all plants
-    std::optional<int> horizonDay;   // unset: see horizonFor()
-    std::optional<double> level;     // unset: the logbook's
-    std::optional<TrialId> trial;    // only this trial's batches
+    std::optional<int> horizonDay{}; // unset: see horizonFor()
+    std::optional<double> level{};   // unset: the logbook's
+    std::optional<TrialId> trial{};  // only this trial's batches
     int bootstrapReplicates{1000};   // for the interval of the median day
     int permutations{2000};          // for the test of two curves
     std::uint32_t seed{20260101};    // of both, so that the same records give the same figures
