@@ -95,6 +95,7 @@ struct BatchReading {
 
     std::vector<core::Auxin> auxins();
     core::TreatmentId treatment();
+    void blameTreatment(const core::Treatment& here, const core::Treatment& known);
     core::SessionId session(core::Date stuckOn);
     core::Batch batch();
 };
@@ -134,18 +135,29 @@ core::TreatmentId BatchReading::treatment() {
     if (made.name.empty()) made.name = core::description(made);
     core::Treatment* known = shelves.treatments.find(made.name);
     if (known == nullptr) {
+        if (saysAuxins) into.rowOfTreatment[made.name] = row.number();
         const std::string key = made.name;
         return idOf(shelves.treatments, key, row.text("treatment").empty() ? "auxin" : "treatment", "treatments",
                     std::move(made));
     }
     if (!saysAuxins) return known->id;
     // Rows before may have left the auxin out.
-    if (known->auxins.empty() && !shelves.treatments.hasTable) known->auxins = made.auxins;
-    if (auxinNames(*known) != auxinNames(made) || auxinDoses(*known) != auxinDoses(made))
-        row.fault("auxin", "The treatment " + core::quotable(made.name) + " has " +
-                               core::quotable(core::description(*known)) +
-                               " elsewhere in this folder; give the two treatments two names.");
+    if (known->auxins.empty() && !shelves.treatments.hasTable) {
+        known->auxins = made.auxins;
+        into.rowOfTreatment[made.name] = row.number();
+    }
+    if (auxinNames(*known) != auxinNames(made) || auxinDoses(*known) != auxinDoses(made)) blameTreatment(made, *known);
     return known->id;
+}
+
+void BatchReading::blameTreatment(const core::Treatment& here, const core::Treatment& known) {
+    if (!into.blamedTreatments.insert(here.name + '\n' + core::description(here)).second) return;
+    const auto first = into.rowOfTreatment.find(here.name);
+    const std::string where =
+        first == into.rowOfTreatment.end() ? "treatments.csv" : "row " + std::to_string(first->second);
+    row.fault("auxin", "The treatment " + core::quotable(here.name) + " is " + core::quotable(core::description(here)) +
+                           " here and " + core::quotable(core::description(known)) + " in " + where +
+                           "; give the two treatments two names.");
 }
 
 core::SessionId BatchReading::session(core::Date stuckOn) {

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <map>
+#include <set>
 #include <stop_token>
 #include <string>
 #include <unordered_map>
@@ -28,7 +29,9 @@ struct FolderBatches {
     std::unordered_map<std::string, ReadBatch> codes;
     std::map<std::string, std::size_t> sessionOfLabel;  // of sessions.csv; or the day, where a row names no session
     bool hasSessionTable{};
-    bool hasBatchTable{};  // it could be read
+    std::map<std::string, int> rowOfTreatment;  // the first that gave its auxins, where no table of treatments does
+    std::set<std::string> blamedTreatments;     // each contradiction is named once, not in every row that shares it
+    bool hasBatchTable{};                       // it could be read
 };
 
 void readSessions(const std::filesystem::path& folder, FolderBatches& into, core::Date today, FaultList& faults,

@@ -136,13 +136,20 @@ void FolderWriter::writePlants() const {
                 .truth(plant.isRetired)
                 .endRow();
     });
+    // Labels repeat from plant to plant, so a logbook has them in the order of ids, which a copy doesn't share.
+    std::vector<const core::StockPlant*> stockPlants;
+    for (const core::StockPlant& stockPlant : shelves_.stockPlants) stockPlants.push_back(&stockPlant);
+    std::ranges::sort(stockPlants, {}, [this](const core::StockPlant* stockPlant) {
+        const core::Plant& plant = plant_(stockPlant->plant);
+        return std::tie(plant.botanicalName, plant.cultivar, stockPlant->label);
+    });
     table("stock_plants", [&](CsvWriter& csv) {
-        for (const core::StockPlant& stockPlant : shelves_.stockPlants)
-            csv.text(plant_(stockPlant.plant).botanicalName)
-                .text(plant_(stockPlant.plant).cultivar)
-                .text(stockPlant.label)
-                .text(stockPlant.note)
-                .truth(stockPlant.isRetired)
+        for (const core::StockPlant* stockPlant : stockPlants)
+            csv.text(plant_(stockPlant->plant).botanicalName)
+                .text(plant_(stockPlant->plant).cultivar)
+                .text(stockPlant->label)
+                .text(stockPlant->note)
+                .truth(stockPlant->isRetired)
                 .endRow();
     });
 }

@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: MIT
+#include "tests/db/exchange/random_records.h"
+
+#include <array>
+#include <random>
+
+namespace support {
+
+namespace {
+
+/// What begins like a formula, has what tables are made of, or is not ASCII.
+constexpr std::array awkwardTexts = {"plain",
+                                     "=1+1",
+                                     "+3",
+                                     "-3",
+                                     "@here",
+                                     "'quoted",
+                                     "''twice",
+                                     "'=1",
+                                     "a,b",
+                                     "semi;colon",
+                                     "says \"no\"",
+                                     "\"",
+                                     "Gruen & Soehne",
+                                     "Grün & Söhne",
+                                     "玫瑰",
+                                     "two  blanks",
+                                     " ends with blanks ",
+                                     "#N/A",
+                                     "1e5",
+                                     "true",
+                                     "2026-03-14",
+                                     "a + b"};
+constexpr std::array awkwardNotes = {"",
+                                     "",
+                                     "two\nlines",
+                                     "two\r\nlines",
+                                     "\ttab first",
+                                     "\nline first",
+                                     "\rreturn first",
+                                     "ends with a line\n",
+                                     "x,\"y\"\n,z"};
+
+class RandomWriter {
+  public:
+    explicit RandomWriter(std::uint32_t seed) : engine_(seed) {}
+
+    core::Records write() {
+        writeFacts();
+        writePlants();
+        writePlaces();
+        writeRecipes();
+        const int sessions = below(6);
+        for (int i = 0; i < sessions; ++i) writeSession();
+        return std::move(records_);
+    }
+
+  private:
+    // Own draws from the engine: std's distributions differ between libraries.
+    int below(int count) { return static_cast<int>(engine_() % static_cast<std::uint32_t>(count)); }
+    bool chance() { return below(2) == 0; }
+    std::int64_t nextId() { return ++id_; }
+    /// Never the same twice, so it can be a name.
+    std::string name() {
+        return awkwardTexts[static_cast<std::size_t>(below(awkwardTexts.size()))] + std::string(" ") +
+               std::to_string(++names_);
+    }
+    std::string text() { return chance() ? "" : awkwardTexts[static_cast<std::size_t>(below(awkwardTexts.size()))]; }
+    std::string note() {
+        return chance() ? text() : awkwardNotes[static_cast<std::size_t>(below(awkwardNotes.size()))];
+    }
+    double part() { return 1.0 + below(30) / 7.0; }
+
+    template <class Thing>
+    decltype(Thing::id) oneOf(const std::vector<Thing>& things, bool mayBeNone) {
+        if (things.empty() || (mayBeNone && below(4) == 0)) return {};
+        return things[static_cast<std::size_t>(below(static_cast<int>(things.size())))].id;
+    }
+
+    void writeFacts() {
+        core::LogbookFacts& facts = records_.shelves.facts;
+        facts = {.name = name(),
+                 .grower = text(),
+                 .rootLengthMillimetres = 1 + below(20),
+                 .checkEveryDays = 1 + below(20),
+                 .firstCheckAfterDays = 1 + below(20),
+                 .horizonDay = 10 + below(90),
+                 .level = 0.8 + below(19) / 100.0,
+                 .paper = chance() ? "A4" : "Letter",
+                 .isInvented = chance(),
+                 .citation = note()};
+    }
+
+    void writePlants() {
+        core::Shelves& shelves = records_.shelves;
+        const int count = 1 + below(5);
+        for (int i = 0; i < count; ++i) {
+            core::Plant plant{.id = {nextId()},
+                              .botanicalName = name(),
+                              .cultivar = text(),
+                              .commonName = text(),
+                              .isProtected = chance(),
+                              .usualRootingDaysHigh = {},
+                              .note = note(),
+                              .isRetired = chance()};
+            if (chance()) plant.usualRootingDaysHigh = 1 + below(300);
+            shelves.plants.push_back(plant);
+            // The same species once more as a cultivar of its own.
+            plant.id.value = nextId();
+            plant.cultivar += " other";
+            shelves.plants.push_back(plant);
+            if (chance())
+                shelves.stockPlants.push_back(
+                    {.id = {nextId()}, .plant = plant.id, .label = name(), .note = note(), .isRetired = chance()});
+        }
+    }
+
+    void writePlaces() {
+        core::Shelves& shelves = records_.shelves;
+        for (int i = 0; i < 3; ++i)
+            shelves.methods.push_back({.id = {nextId()}, .name = name(), .isRetired = chance()});
+        const int count = below(5);
+        for (int i = 0; i < count; ++i)
+            shelves.stations.push_back({.id = {nextId()},
+                                        .name = name(),
+                                        .method = oneOf(shelves.methods, false),
+                                        .rows = below(26),
+                                        .columns = below(30),
+                                        .walkingOrder = below(9),
+                                        .note = note(),
+                                        .isRetired = chance()});
+        const int kinds = below(4);
+        for (int i = 0; i < kinds; ++i)
+            shelves.cuttingKinds.push_back({.id = {nextId()}, .name = name(), .isRetired = chance()});
+        const int causes = below(5);
+        for (int i = 0; i < causes; ++i)
+            shelves.lossCauses.push_back({.id = {nextId()},
+                                          .name = name(),
+                                          .key = chance() ? static_cast<char>('a' + i) : '\0',
+                                          .isRetired = chance()});
+        const int trials = below(3);
+        for (int i = 0; i < trials; ++i) {
+            core::Trial trial{.id = {nextId()}, .name = name(), .horizonDay = {}, .allocationSeed = {}, .note = note()};
+            if (chance()) trial.horizonDay = 1 + below(90);
+            if (chance()) trial.allocationSeed = static_cast<std::uint32_t>(engine_());
+            shelves.trials.push_back(trial);
+        }
+    }
+
+    void writeRecipes() {
+        core::Shelves& shelves = records_.shelves;
+        const int media = below(3);
+        for (int i = 0; i < media; ++i) {
+            core::Medium medium{
+                .id = {nextId()}, .name = name(), .components = {}, .note = note(), .isRetired = chance()};
+            const int parts = below(3);
+            for (int j = 0; j < parts; ++j) medium.components.push_back({.name = name(), .parts = part()});
+            shelves.media.push_back(medium);
+        }
+        const int treatments = below(4);
+        for (int i = 0; i < treatments; ++i) {
+            core::Treatment treatment{.id = {nextId()},
+                                      .name = name(),
+                                      .auxins = {},
+                                      .carrier = static_cast<core::Carrier>(below(4)),
+                                      .seconds = below(60),
+                                      .isWounded = chance(),
+                                      .note = note(),
+                                      .isRetired = chance()};
+            const int auxins = below(3);
+            for (int j = 0; j < auxins; ++j)
+                treatment.auxins.push_back({.name = name(),
+                                            .form = chance() ? core::AuxinForm::Acid : core::AuxinForm::Salt,
+                                            .milligramsPerLitre = below(5000) / 3.0});
+            shelves.treatments.push_back(treatment);
+        }
+    }
+
+    void writeSession() {
+        using namespace std::chrono_literals;
+        // Few days, so that several sessions fall on one.
+        core::Session session{
+            .id = {nextId()}, .date = core::addDays(2025y / 2 / 27, below(4)), .worker = text(), .note = note()};
+        const int batches = below(5);
+        for (int i = 0; i < batches; ++i) records_.batches.push_back(batchOf(session));
+        records_.sessions.push_back(std::move(session));
+    }
+
+    core::BatchRecord batchOf(const core::Session& session) {
+        const core::Shelves& shelves = records_.shelves;
+        core::Batch batch{};
+        batch.id.value = nextId();
+        batch.code = "C" + std::to_string(++codes_) + (chance() ? "/x,y" : "");
+        batch.session = session.id;
+        batch.stuckOn = session.date;
+        batch.plant = oneOf(shelves.plants, false);
+        for (const core::StockPlant& mother : shelves.stockPlants)
+            if (mother.plant == batch.plant && chance()) batch.stockPlant = mother.id;
+        batch.method = oneOf(shelves.methods, false);
+        batch.station = oneOf(shelves.stations, true);
+        batch.medium = oneOf(shelves.media, true);
+        batch.treatment = oneOf(shelves.treatments, true);
+        batch.cuttingKind = oneOf(shelves.cuttingKinds, true);
+        batch.trial = oneOf(shelves.trials, true);
+        batch.stuck = 1 + below(60);
+        batch.block = text();
+        batch.note = note();
+        core::BatchRecord record{.batch = batch, .checks = {}};
+        writeChecks(record);
+        if (below(4) == 0) {
+            record.batch.closedOn = core::addDays(session.date, 200);
+            record.batch.closeReason = name();
+        }
+        return record;
+    }
+
+    void writeChecks(core::BatchRecord& record) {
+        int left = record.batch.stuck, day = 0;
+        const int checks = below(6);
+        for (int i = 0; i < checks; ++i) {
+            core::Check check{.id = {nextId()},
+                              .batch = record.batch.id,
+                              .checkedOn = core::addDays(record.batch.stuckOn, day),
+                              .rooted = 0,
+                              .withdrawn = 0,
+                              .losses = {},
+                              .note = note()};
+            const auto some = [&] {
+                const int count = below(left / 3 + 1);
+                left -= count;
+                return count;
+            };
+            check.rooted = some();
+            check.withdrawn = some();
+            for (const core::LossCause& cause : records_.shelves.lossCauses)
+                if (const int lost = chance() ? some() : 0; lost > 0)
+                    check.losses.push_back({.cause = cause.id, .count = lost});
+            if (const int lost = some(); lost > 0) check.losses.push_back({.cause = {}, .count = lost});
+            record.checks.push_back(std::move(check));
+            day += 1 + below(9);
+        }
+    }
+
+    std::mt19937 engine_;
+    core::Records records_;
+    std::int64_t id_{};
+    int names_{};
+    int codes_{};
+};
+
+}  // namespace
+
+core::Records randomRecords(std::uint32_t seed) {
+    return RandomWriter(seed).write();
+}
+
+}  // namespace support
