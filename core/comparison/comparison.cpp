@@ -61,9 +61,9 @@ Spread spreadOf(std::span<const ArmRecords> arms) {
     return spread;
 }
 
-// A comparison is to answer while somebody waits, also over a logbook of many seasons. What is drawn again grows with it while the
-// intervals narrow, so fewer draws will do; below 39 a 95 % interval has no percentiles. A count, not a clock, so that the same records
-// give the same figures everywhere.
+// A comparison is to answer while somebody waits, also over a logbook of many seasons. What is drawn again grows with it
+// while the intervals narrow, so fewer draws will do; below 39 a 95 % interval has no percentiles. A count, not a clock, so
+// that the same records give the same figures everywhere.
 int affordable(int wanted, double stepsOfOne) {
     constexpr double stepsInAll = 25'000'000;
     constexpr int fewestThatSay = 39;

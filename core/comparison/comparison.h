@@ -26,8 +26,8 @@ struct ComparisonQuestion {
     std::optional<int> horizonDay{}; // unset: see horizonFor()
     std::optional<double> level{};   // unset: the logbook's
     std::optional<TrialId> trial{};  // only this trial's batches
-    int bootstrapReplicates{1000};   // for the interval of the median day
-    int permutations{2000};          // for the test of two curves
+    int bootstrapReplicates{1000};   // at most; for the bands and the interval of the median day
+    int permutations{2000};          // at most; for the test of two curves
     std::uint32_t seed{20260101};    // of both, so that the same records give the same figures
 };
 
@@ -95,15 +95,17 @@ struct Comparison {
     std::string inWords;
 };
 
-/// The horizon that is set before looking: the question's own, the trial's, the largest of the plants' usual upper limits, or the logbook's.
+/// The horizon that is set before looking: the question's own, the trial's, the largest of the plants' usual upper limits, or the
+/// logbook's.
 struct Horizon {
     int day{};
     std::string reason;
 };
 [[nodiscard]] Horizon horizonFor(const ComparisonQuestion& question, const Shelves& shelves, std::span<const BatchRecord> batches);
 
-/// Refuses a horizon below 1 day or a level outside (0, 1). Fewer than two arms is an answer, not a refusal. A stop request ends it early with
-/// what is computed so far; the caller throws that away.
+/// Refuses a horizon below 1 day or a level outside (0, 1). Fewer than two arms is an answer, not a refusal. Replicates and
+/// permutations are upper limits: over many batches fewer are drawn, so that the answer comes in a few seconds. A stop request ends
+/// it early with what is computed so far; the caller throws that away.
 [[nodiscard]] Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& shelves, std::span<const BatchRecord> batches,
                                          std::stop_token stop = {});
 

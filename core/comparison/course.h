@@ -48,8 +48,8 @@ struct Course {
 
 [[nodiscard]] Course courseOf(const BatchRecord& record, int horizonDay, std::optional<Date> until = {});
 
-/// One row for each thing that a look found (cause 1 rooted, 2 lost, 0 withdrawn), and one for those still undecided after the last look.
-/// What a look finds came after the look before it; what the first look finds, after sticking.
+/// One row for each thing that a look found (cause 1 rooted, 2 lost, 0 withdrawn), and one for those still undecided after the
+/// last look. What a look finds came after the look before it; what the first look finds, after sticking.
 [[nodiscard]] std::vector<stats::Observation> observationsOf(const Course& course);
 
 /// Rows about the same days and cause put together.

@@ -69,6 +69,24 @@ TEST(ConditionalOddsRatio, SolvesItsThreeEquationsOnEveryTable) {
     }
 }
 
+TEST(ConditionalOddsRatio, SolvesItsEquationsOnRandomTablesOfUpToThreeHundredAnArm) {
+    constexpr unsigned seed = 20260503;
+    SCOPED_TRACE(testing::Message() << "seed " << seed);
+    for (const auto& table : enumeration::randomTables(40, 300, seed)) {
+        SCOPED_TRACE(testing::Message() << table.successes1 << "/" << table.trials1 << " against " << table.successes2
+                                        << "/" << table.trials2);
+        const auto odds = stats::conditionalOddsRatio(table, 0.95);
+        if (odds.limits.low > 0) {
+            const auto sums = sumsAt(table, odds.limits.low);
+            EXPECT_NEAR(static_cast<double>(sums.asMany / sums.all), 0.025, 1e-10);
+        }
+        if (std::isfinite(odds.limits.high)) {
+            const auto sums = sumsAt(table, odds.limits.high);
+            EXPECT_NEAR(static_cast<double>(sums.asFew / sums.all), 0.025, 1e-10);
+        }
+    }
+}
+
 TEST(ConditionalOddsRatio, IsInvertedWhenTheArmsOrTheOutcomesSwap) {
     const auto one = stats::conditionalOddsRatio({18, 24, 9, 20}, 0.95);
     const auto arms = stats::conditionalOddsRatio({9, 20, 18, 24}, 0.95);

@@ -49,6 +49,24 @@ TEST(KoopmanRatio, HasLimitsAtWhichTheScoreTestJustRejects) {
     }
 }
 
+TEST(KoopmanRatio, SolvesItsEquationOnRandomTablesOfUpToThreeHundredAnArm) {
+    constexpr unsigned seed = 20260502;
+    SCOPED_TRACE(testing::Message() << "seed " << seed);
+    constexpr double z = 1.959963984540054;
+    for (const auto& table : enumeration::randomTables(200, 300, seed)) {
+        SCOPED_TRACE(testing::Message() << table.successes1 << "/" << table.trials1 << " against " << table.successes2
+                                        << "/" << table.trials2);
+        if (table.successes1 == 0 && table.successes2 == 0) continue;
+        const auto limits = stats::koopmanRatio(table, 0.95).limits;
+        if (table.successes1 > 0) {
+            EXPECT_NEAR(enumeration::scoreStatistic(table, 0, limits.low), z, 1e-5);
+        }
+        if (table.successes2 > 0) {
+            EXPECT_NEAR(enumeration::scoreStatistic(table, 0, limits.high), -z, 1e-5);
+        }
+    }
+}
+
 TEST(KoopmanRatio, IsInvertedWhenTheArmsSwap) {
     for (const auto& table : enumeration::tablesOf(8, 13)) {
         const auto one = stats::koopmanRatio(table, 0.9);

@@ -49,6 +49,24 @@ TEST(MiettinenNurminenDifference, HasLimitsAtWhichTheScoreTestJustRejects) {
     }
 }
 
+TEST(MiettinenNurminenDifference, SolvesItsEquationOnRandomTablesOfUpToThreeHundredAnArm) {
+    constexpr unsigned seed = 20260501;
+    SCOPED_TRACE(testing::Message() << "seed " << seed);
+    constexpr double z = 1.959963984540054;
+    for (const auto& table : enumeration::randomTables(200, 300, seed)) {
+        SCOPED_TRACE(testing::Message() << table.successes1 << "/" << table.trials1 << " against " << table.successes2
+                                        << "/" << table.trials2);
+        const auto limits = stats::miettinenNurminenDifference(table, 0.95);
+        const double all = table.trials1 + table.trials2, toMee = std::sqrt(all / (all - 1));
+        if (limits.low > -1) {
+            EXPECT_NEAR(enumeration::scoreStatistic(table, limits.low, 1), z * toMee, 1e-5);
+        }
+        if (limits.high < 1) {
+            EXPECT_NEAR(enumeration::scoreStatistic(table, limits.high, 1), -z * toMee, 1e-5);
+        }
+    }
+}
+
 TEST(MiettinenNurminenDifference, ChangesSignWhenTheArmsOrTheOutcomesSwap) {
     for (const auto& table : enumeration::tablesOf(6, 11)) {
         const auto one = stats::miettinenNurminenDifference(table, 0.95);

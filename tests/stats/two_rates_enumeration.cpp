@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <random>
 #include <utility>
 
 namespace enumeration {
@@ -17,6 +18,20 @@ long double ways(int things, int chosen) {
 
 long double binomial(int trials, int successes, long double p) {
     return ways(trials, successes) * std::pow(p, successes) * std::pow(1 - p, trials - successes);
+}
+
+std::vector<stats::TwoCounts> randomTables(int howMany, int mostTrials, unsigned seed) {
+    std::mt19937 random(seed);
+    const auto upTo = [&random](int most) { return static_cast<int>(random() % (static_cast<unsigned>(most) + 1)); };
+    std::vector<stats::TwoCounts> tables;
+    for (int i = 0; i < howMany; ++i) {
+        const int trials1 = 1 + upTo(mostTrials - 1), trials2 = 1 + upTo(mostTrials - 1);
+        stats::TwoCounts table{upTo(trials1), trials1, upTo(trials2), trials2};
+        if (i % 6 == 0) table.successes1 = 0;
+        if (i % 6 == 3) table.successes2 = trials2;
+        tables.push_back(table);
+    }
+    return tables;
 }
 
 std::vector<stats::TwoCounts> tablesOf(int trials1, int trials2) {

@@ -13,6 +13,8 @@ namespace enumeration {
 [[nodiscard]] long double ways(int things, int chosen);
 [[nodiscard]] long double binomial(int trials, int successes, long double p);
 
+/// Tables with up to `mostTrials` an arm, drawn at random, every third with an arm in which none or all succeed. The same for a seed.
+[[nodiscard]] std::vector<stats::TwoCounts> randomTables(int howMany, int mostTrials, unsigned seed);
 /// Every table with these arms.
 [[nodiscard]] std::vector<stats::TwoCounts> tablesOf(int trials1, int trials2);
 /// Every table with these arms and this many successes in all.
