@@ -78,9 +78,19 @@ LikelihoodDerivatives BetaBinomialLikelihood::derivatives(double mean, double co
 }
 
 double BetaBinomialLikelihood::bestMean(double correlation) const {
-    const auto slope = [this, correlation](double mean) {
-        const LikelihoodDerivatives d = derivatives(mean, correlation);
-        return ValueAndSlope{.value = d.m, .slope = d.mm};
+    const double rest = 1 - correlation;
+    // derivatives() without what concerns the correlation, since this is called most.
+    const auto slope = [this, correlation, rest](double mean) {
+        const double other = 1 - mean;
+        ValueAndSlope at{.value = successesAbove_[0] / mean - failuresAbove_[0] / other,
+                         .slope = -successesAbove_[0] / (mean * mean) - failuresAbove_[0] / (other * other)};
+        for (std::size_t j = 1; j < trialsAbove_.size(); ++j) {
+            const double shared = static_cast<double>(j) * correlation;
+            const double u = rest / (mean * rest + shared), v = rest / (other * rest + shared);
+            at.value += successesAbove_[j] * u - failuresAbove_[j] * v;
+            at.slope -= successesAbove_[j] * u * u + failuresAbove_[j] * v * v;
+        }
+        return at;
     };
     return newtonRootOfFalling(slope, 0.0, 1.0, successes_ / trials_).x;
 }

@@ -10,13 +10,13 @@
 namespace stats {
 namespace {
 
-// Successes of arm 1, given the margins, if the odds ratio were exactly `ratio`:
-// the root of (1 - ratio) A^2 + (n2 - t + ratio (n1 + t)) A - ratio n1 t = 0 that lies between the margins.
-double fittedSuccesses(const Stratum& stratum, double ratio) {
-    const double n1 = stratum.trials1, n2 = stratum.trials2;
-    const double t = static_cast<double>(stratum.successes1) + stratum.successes2;
-    const double square = 1 - ratio, linear = n2 - t + ratio * (n1 + t), constant = ratio * n1 * t;
-    const double root = std::sqrt(linear * linear + 4 * square * constant);
+// How many of the `count` of a first group would carry a mark if the odds ratio were exactly `ratio`, `others` being
+// the size of the second group and `marked` the marks of both: the root of (1 - ratio) A^2 + (others - marked + ratio
+// (count + marked)) A - ratio count marked = 0 that lies between the margins.
+double fittedCount(double count, double others, double marked, double ratio) {
+    const double square = 1 - ratio, linear = others - marked + ratio * (count + marked),
+                 constant = ratio * count * marked;
+    const double root = std::sqrt(std::max(0.0, linear * linear + 4 * square * constant));
     return linear >= 0 ? 2 * constant / (linear + root) : (root - linear) / (2 * square);
 }
 
@@ -32,8 +32,11 @@ BreslowDayTaroneTest breslowDayTaroneTest(std::span<const Stratum> strata) {
         if (!isInformative(stratum)) continue;
         const double n1 = stratum.trials1, n2 = stratum.trials2;
         const double t = static_cast<double>(stratum.successes1) + stratum.successes2;
-        const double fitted = fittedSuccesses(stratum, *ratio);
-        const double v = 1 / (1 / fitted + 1 / (n1 - fitted) + 1 / (t - fitted) + 1 / (n2 - t + fitted));
+        // Each of the four cells as a root of its own: differences from the margins would cancel where a cell is
+        // nearly empty.
+        const double fitted = fittedCount(n1, n2, t, *ratio), failures = n1 + n2 - t;
+        const double v = 1 / (1 / fitted + 1 / fittedCount(n1, n2, failures, 1 / *ratio) +
+                              1 / fittedCount(n2, n1, t, 1 / *ratio) + 1 / fittedCount(n2, n1, failures, *ratio));
         const double e = stratum.successes1 - fitted;
         chiSquare += e * e / v;
         excess += e;

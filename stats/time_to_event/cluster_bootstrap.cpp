@@ -11,7 +11,7 @@
 namespace stats {
 namespace {
 
-constexpr MixtureLimits kReplicateLimits{.wantedGap = 1e-9, .convergedGap = 1e-8, .iterations = 200};
+constexpr MixtureLimits kReplicateLimits{.wantedGap = 1e-8, .convergedGap = 1e-8, .iterations = 200};
 
 void requireQuestion(const BootstrapQuestion& question) {
     requireLevel("clusterBootstrap", question.level);

@@ -52,7 +52,7 @@ struct CurveBootstrap {
 /// Returns   absent with fewer than two batches: one batch says nothing about how batches differ.
 /// Assumes   batches are independent and alike in kind; from about ten batches on the intervals are near their level,
 ///           with fewer too narrow (from memory; the literature on the cluster bootstrap says twenty to forty).
-/// Accuracy  replicates are estimated to a gap of 1e-9 of their weight. The same seed gives the same answer.
+/// Accuracy  replicates are estimated to a gap of 1e-8 of their weight. The same seed gives the same answer.
 /// Source    Davison and Hinkley (1997), Bootstrap Methods and their Application, 3.8; Field and Welsh (2007), J. R.
 ///           Stat. Soc. B 69, 369-390.
 [[nodiscard]] std::optional<CurveBootstrap> clusterBootstrap(std::span<const std::vector<Observation>> batches,

@@ -12,7 +12,7 @@ namespace stats {
 namespace {
 
 constexpr double kCurveTie = 1e-6;
-constexpr MixtureLimits kPermutationLimits{.wantedGap = 1e-9, .convergedGap = 1e-8, .iterations = 200};
+constexpr MixtureLimits kPermutationLimits{.wantedGap = 1e-8, .convergedGap = 1e-8, .iterations = 200};
 
 // Days between which both curves are straight: every end of an observation, 0 and the end of the area.
 std::vector<double> breakDays(std::span<const LabelledBatch> batches, std::optional<double> until) {

@@ -10,6 +10,8 @@
 namespace stats {
 namespace {
 
+constexpr double kFar = 0.05;
+
 class MixtureClimber {
   public:
     MixtureClimber(const IntervalMixture& mixture, std::vector<double> start)
@@ -55,8 +57,11 @@ class MixtureClimber {
         logLikelihood_ = logLikelihoodOf(masses_);
     }
 
-    // True when the likelihood rose.
-    bool newtonStep() {
+    // By how much the log likelihood may be wrong.
+    [[nodiscard]] double rounding() const { return 1e-14 * (std::abs(logLikelihood_) + total_); }
+
+    // Leaves everything as it was where no step is an improvement.
+    void newtonStep() {
         chooseActive();
         fillCurvature();
         std::vector<double> next(active_.size()), slope(active_.size());
@@ -73,13 +78,13 @@ class MixtureClimber {
             }
             normalise(masses_);
             const double reached = logLikelihoodOf(masses_);
-            if (reached > logLikelihood_) {
+            // At the end the likelihood rises by less than it can be computed to; the gap still shrinks.
+            if (reached > logLikelihood_ - (step == 1 ? rounding() : 0.0)) {
                 logLikelihood_ = reached;
-                return true;
+                return;
             }
         }
         masses_ = before;
-        return false;
     }
 
   private:
@@ -193,15 +198,17 @@ MixtureFit fitIntervalMixture(const IntervalMixture& mixture, std::vector<double
     while (climber.gap() > limits.wantedGap * climber.total() && fit.iterations < limits.iterations && stalled < 3 &&
            !stop.stop_requested()) {
         ++fit.iterations;
-        // At the last digits the likelihood no longer rises while the gap may still shrink: an expectation step or
-        // two, then enough.
-        if (climber.newtonStep()) {
-            stalled = 0;
-        } else {
+        // Far from the maximum Newton's step makes a mass that is much too small only twice as large; this one hits at
+        // once. It also helps where rounding stops Newton's.
+        if (climber.gap() > kFar * climber.total() || stalled > 0) {
             climber.expectationStep();
-            ++stalled;
+            climber.takeGradient();
         }
+        const double gapBefore = climber.gap(), before = climber.logLikelihood();
+        climber.newtonStep();
         climber.takeGradient();
+        const bool hasRisen = climber.logLikelihood() > before + climber.rounding();
+        stalled = hasRisen || climber.gap() < gapBefore / 2 ? 0 : stalled + 1;
     }
     fit.masses = climber.masses();
     fit.logLikelihood = climber.logLikelihood();

@@ -98,7 +98,8 @@ TEST(StrataMethods, OfOneStratumAreThePlainOddsRatioAndDifference) {
 }
 
 TEST(CochranMantelHaenszelTest, HasTheMomentsOfTheHypergeometricDistribution) {
-    // By enumeration of a over its support in each of two strata: the mean of D^2 / V over all pairs of tables must be 1.
+    // By enumeration of a over its support in each of two strata: the mean of D^2 / V over all pairs of tables must be
+    // 1.
     const auto probability = [](int a, int n1, int n2, int t) {
         return std::exp(std::lgamma(n1 + 1.0) - std::lgamma(a + 1.0) - std::lgamma(n1 - a + 1.0) +
                         std::lgamma(n2 + 1.0) - std::lgamma(t - a + 1.0) - std::lgamma(n2 - t + a + 1.0) -
