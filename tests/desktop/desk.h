@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+// A main window as a person has it before them, on files of its own, on a day of its own: 30 March 2026, 10:42 UTC.
+#pragma once
+
+#include <QTemporaryDir>
+#include <memory>
+#include <vector>
+
+#include "app/desktop/look/appearance.h"
+#include "app/desktop/main_window.h"
+#include "app/desktop/memory.h"
+#include "app/desktop/workspace.h"
+#include "core/records.h"
+#include "gtest/gtest.h"
+#include "tests/support/scripted_prompts.h"
+
+namespace support {
+
+class Desk : public testing::Test {
+  protected:
+    Desk();
+    ~Desk() override;
+
+    [[nodiscard]] static core::Date today();
+    [[nodiscard]] QString path(const QString& name) const { return folder_.filePath(name); }
+    /// A logbook file with these batches in it; its whole path.
+    QString fileWith(const QString& name, std::vector<core::BatchRecord> batches) const;
+    /// `count` batches of 24 cuttings that want their first look today.
+    [[nodiscard]] static std::vector<core::BatchRecord> dueBatches(int count);
+
+    /// The bench, the history and the round, without pages that have tests of their own. Made on first use.
+    desktop::MainWindow& window();
+    /// As if the program had ended and started again.
+    void startAgain();
+    void show();
+
+    template <class Widget = QWidget>
+    [[nodiscard]] Widget* find(const char* name) {
+        auto* found = window().findChild<Widget*>(name);
+        EXPECT_TRUE(found) << name << " is not there";
+        return found;
+    }
+    QAction* action(const char* name) { return find<QAction>(name); }
+
+    QTemporaryDir folder_;
+    ScriptedPrompts prompts_;
+    std::unique_ptr<desktop::Memory> memory_;
+    std::unique_ptr<desktop::SystemTheme> system_;
+    std::unique_ptr<desktop::Appearance> appearance_;
+    std::unique_ptr<desktop::Workspace> workspace_;
+    std::unique_ptr<desktop::MainWindow> window_;
+};
+
+/// Lets everything queued happen.
+void settle();
+
+}  // namespace support

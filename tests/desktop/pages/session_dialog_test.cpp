@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/session/session_dialog.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+#include <algorithm>
+
+#include "app/desktop/session/allocation_table_model.h"
+#include "app/desktop/session/session_model.h"
+#include "app/desktop/session/split_dialog.h"
+#include "app/desktop/session/station_dialog.h"
+#include "core/trial/allocation.h"
+#include "tests/desktop/pages/desk.h"
+
+namespace {
+
+using desktop::SessionColumn;
+using desktop::SessionDialog;
+using pages::named;
+using pages::press;
+using pages::type;
+
+class SessionDialogTest : public pages::Desk {
+  protected:
+    SessionDialogTest() {
+        fill(support::recordsOf(
+            {support::aBatch().looked(14, {.rooted = 6}), support::aBatch().at(support::benchWest)}));
+        open();
+    }
+
+    void open() {
+        dialog_ = std::make_unique<SessionDialog>(context());
+        dialog_->model().setSeedSource([] { return 20260630u; });
+        pages::show(*dialog_);
+        grid().setFocus();
+    }
+
+    QTableView& grid() { return named<QTableView>(*dialog_, "sessionGrid"); }
+    QString cell(int row, SessionColumn column) {
+        return grid().model()->index(row, static_cast<int>(column)).data().toString();
+    }
+    void goTo(int row, SessionColumn column) {
+        grid().setCurrentIndex(grid().model()->index(row, static_cast<int>(column)));
+        grid().setFocus();
+    }
+
+    /// Types one cell and goes on.
+    void enter(const QString& text) {
+        if (!text.isEmpty()) type(text);
+        press(Qt::Key_Return);
+    }
+
+    /// From plant to note; an empty text leaves a cell as it stands.
+    void enterRow(const QStringList& cells) {
+        for (const QString& text : cells) enter(text);
+    }
+
+    QString nameOf(core::StationId station) {
+        return QString::fromStdString(core::find(workspace_.shelves().stations, station)->name);
+    }
+    QString nameOf(core::PlantId plant) {
+        return QString::fromStdString(core::fullName(*core::find(workspace_.shelves().plants, plant)));
+    }
+
+    /// Ticks both a tub and a bench in the split dialog of row `row`.
+    desktop::SplitDialog* splitOver(const std::vector<core::StationId>& stations) {
+        named<QPushButton>(*dialog_, "splitByChance").click();
+        auto* split = pages::opened<desktop::SplitDialog>(*dialog_);
+        if (split == nullptr) return nullptr;
+        auto& arms = named<QListWidget>(*split, "arms");
+        for (int row = 0; row < arms.count(); ++row) {
+            const QString name = arms.item(row)->data(Qt::UserRole).toString();
+            const bool isWanted =
+                std::any_of(stations.begin(), stations.end(), [&](auto id) { return nameOf(id) == name; });
+            arms.item(row)->setCheckState(isWanted ? Qt::Checked : Qt::Unchecked);
+        }
+        return split;
+    }
+
+    std::unique_ptr<SessionDialog> dialog_;
+};
+
+TEST_F(SessionDialogTest, SavesSeveralBatchesTypedWithTheKeyboardAlone) {
+    const pages::Obeys rules(grid().model());
+    const std::size_t before = logbook().batchLines().size();
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
+    // The row below is a copy: another station and count, the rest as above.
+    enterRow({"", "", "", "", nameOf(support::benchWest), "", "18", "second tray"});
+    enterRow({"Weigela florida", "by the shed", "heel", "", nameOf(support::tubSouth), "", "12", ""});
+    press(Qt::Key_Return, Qt::ControlModifier);
+
+    EXPECT_FALSE(dialog_->isVisible());
+    const std::vector<core::BatchLine> lines = logbook().batchLines();
+    ASSERT_EQ(lines.size(), before + 3);
+    const core::Session session = logbook().sessions().back();
+    EXPECT_EQ(session.date, support::today());
+    std::vector<int> counts;
+    for (const core::BatchLine& line : lines)
+        if (line.batch.session == session.id) counts.push_back(line.batch.stuck);
+    EXPECT_EQ(counts, (std::vector<int>{24, 18, 12}));
+    const core::Batch& last = lines.back().batch;
+    EXPECT_EQ(core::fullName(*core::find(workspace_.shelves().plants, last.plant)), "Weigela florida");
+    EXPECT_EQ(core::find(workspace_.shelves().stockPlants, last.stockPlant)->label, "by the shed");
+    EXPECT_EQ(core::find(workspace_.shelves().methods, last.method)->name, "aerated water");
+    // One step of history for all three.
+    EXPECT_TRUE(workspace_.undo());
+    EXPECT_EQ(logbook().batchLines().size(), before);
+}
+
+TEST_F(SessionDialogTest, TellsTheCodesThatWereGiven) {
+    const QSignalSpy said(dialog_.get(), &SessionDialog::said);
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(said.count(), 1);
+    const std::string code = logbook().batchLines().back().batch.code;
+    EXPECT_TRUE(said.front().front().toString().contains(QString::fromStdString(code)));
+}
+
+TEST_F(SessionDialogTest, TheQuotationMarkCopiesTheCellAbove) {
+    enterRow({nameOf(support::hebe), "", "nodal", "", nameOf(support::tubNorth), "", "24", "from the north side"});
+    goTo(1, SessionColumn::Note);
+    type(QStringLiteral("\""));
+    EXPECT_EQ(cell(1, SessionColumn::Note), QStringLiteral("from the north side"));
+}
+
+TEST_F(SessionDialogTest, AnOfferedRowIsNotSavedUntilSomebodyTouchesIt) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
+    ASSERT_EQ(grid().model()->rowCount(), 2);
+    EXPECT_TRUE(named<QLabel>(*dialog_, "sums").text().startsWith(QStringLiteral("1 batch,")));
+    press(Qt::Key_Return);
+    EXPECT_TRUE(named<QLabel>(*dialog_, "sums").text().startsWith(QStringLiteral("2 batches,")));
+}
+
+TEST_F(SessionDialogTest, JumpsToTheFirstFaultAndKeepsWhatWasTyped) {
+    const std::size_t before = logbook().batchLines().size();
+    enterRow({nameOf(support::hebe), "", "", "", "Moon", "", "two dozen", ""});
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(dialog_->isVisible());
+    EXPECT_EQ(grid().currentIndex().row(), 0);
+    EXPECT_EQ(grid().currentIndex().column(), static_cast<int>(SessionColumn::Station));
+    EXPECT_EQ(cell(0, SessionColumn::Station), QStringLiteral("Moon"));
+    EXPECT_EQ(cell(0, SessionColumn::Count), QStringLiteral("two dozen"));
+    EXPECT_TRUE(
+        grid().currentIndex().data(desktop::SessionGridModel::FaultRole).toString().contains(QStringLiteral("Moon")));
+    EXPECT_TRUE(named<QPushButton>(*dialog_, "saveSession").isEnabled());
+    EXPECT_EQ(logbook().batchLines().size(), before);
+}
+
+TEST_F(SessionDialogTest, LosesNothingWhenItIsClosedUnsaved) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(dialog_->isVisible());
+    open();
+    EXPECT_EQ(cell(0, SessionColumn::Plant), nameOf(support::hebe));
+    EXPECT_EQ(cell(0, SessionColumn::Count), QStringLiteral("24"));
+    EXPECT_TRUE(named<QPushButton>(*dialog_, "startAfresh").isVisible());
+    named<QPushButton>(*dialog_, "startAfresh").click();
+    EXPECT_TRUE(cell(0, SessionColumn::Plant).isEmpty());
+}
+
+TEST_F(SessionDialogTest, SplitsACountByChanceAndStoresTheSeed) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "25", ""});
+    goTo(0, SessionColumn::Count);
+    auto* split = splitOver({support::tubNorth, support::benchWest});
+    ASSERT_NE(split, nullptr);
+    const pages::Obeys rules(named<QTableView>(*split, "allocation").model());
+    EXPECT_EQ(named<QLineEdit>(*split, "horizonDay").text(), QStringLiteral("35"));  // the plant's usual upper limit
+    named<QLineEdit>(*split, "trialName").setText(QStringLiteral("ignored, typing counts"));
+    named<QLineEdit>(*split, "trialName").selectAll();
+    QTest::keyClicks(&named<QLineEdit>(*split, "trialName"), QStringLiteral("Tub or bench"));
+    named<QPushButton>(*split, "agree").click();
+    ASSERT_EQ(grid().model()->rowCount(), 3);  // two arms and the offered row
+    EXPECT_EQ(cell(0, SessionColumn::Count).toInt() + cell(1, SessionColumn::Count).toInt(), 25);
+    press(Qt::Key_Return, Qt::ControlModifier);
+
+    const auto& trials = workspace_.shelves().trials;
+    const auto trial =
+        std::find_if(trials.begin(), trials.end(), [](const core::Trial& it) { return it.name == "Tub or bench"; });
+    ASSERT_NE(trial, trials.end());
+    ASSERT_TRUE(trial->allocationSeed.has_value());
+    EXPECT_EQ(*trial->allocationSeed, 20260630u);
+    EXPECT_EQ(trial->horizonDay, 35);
+    const core::Allocation allocation = core::allocateByChance(25, 2, *trial->allocationSeed);
+    std::vector<int> counts;
+    for (const core::BatchLine& line : logbook().batchLines())
+        if (line.batch.trial == trial->id) counts.push_back(line.batch.stuck);
+    std::sort(counts.begin(), counts.end());
+    std::vector<int> dealt = allocation.perArm;
+    std::sort(dealt.begin(), dealt.end());
+    EXPECT_EQ(counts, dealt);
+    EXPECT_EQ(counts[0] + counts[1], 25);
+}
+
+TEST_F(SessionDialogTest, AsksForTwoArmsBeforeItSplits) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "25", ""});
+    goTo(0, SessionColumn::Count);
+    auto* split = splitOver({support::tubNorth});
+    ASSERT_NE(split, nullptr);
+    named<QPushButton>(*split, "agree").click();
+    EXPECT_TRUE(split->isVisible());
+    EXPECT_EQ(grid().model()->rowCount(), 2);
+}
+
+TEST_F(SessionDialogTest, JoinsASplitAgain) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "25", ""});
+    goTo(0, SessionColumn::Count);
+    named<QPushButton>(*splitOver({support::tubNorth, support::benchWest}), "agree").click();
+    goTo(1, SessionColumn::Medium);
+    EXPECT_FALSE((grid().model()->index(0, static_cast<int>(SessionColumn::Count)).flags() & Qt::ItemIsEditable) != 0);
+    named<QPushButton>(*dialog_, "joinAgain").click();
+    EXPECT_EQ(cell(0, SessionColumn::Count), QStringLiteral("25"));
+    EXPECT_EQ(cell(0, SessionColumn::Station), nameOf(support::tubNorth));
+}
+
+TEST_F(SessionDialogTest, ShowsWhichCuttingGoesWhere) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "13", ""});
+    goTo(0, SessionColumn::Count);
+    auto* split = splitOver({support::tubNorth, support::benchWest});
+    const QAbstractItemModel& map = *named<QTableView>(*split, "allocation").model();
+    const core::Allocation allocation = core::allocateByChance(13, 2, 20260630u);
+    EXPECT_EQ(map.rowCount(), 2);
+    EXPECT_EQ(map.index(1, 2).data().toString(),
+              QStringLiteral("13 %1").arg(allocation.armOfCutting[12] == 0 ? "A" : "B"));
+    EXPECT_FALSE(map.index(1, 3).data().isValid());
+}
+
+TEST_F(SessionDialogTest, DescribesANewStationOnTheSpot) {
+    enterRow({nameOf(support::hebe), "", "", "", "Windowsill", "", "8", ""});
+    goTo(0, SessionColumn::Station);
+    named<QPushButton>(*dialog_, "newStation").click();
+    auto* described = pages::opened<desktop::StationDialog>(*dialog_);
+    ASSERT_NE(described, nullptr);
+    EXPECT_EQ(named<QLineEdit>(*described, "stationName").text(), QStringLiteral("Windowsill"));
+    named<QPushButton>(*described, "describeStation").click();
+    EXPECT_FALSE(cell(0, SessionColumn::Method).isEmpty());
+    press(Qt::Key_Return, Qt::ControlModifier);
+    const core::Batch& batch = logbook().batchLines().back().batch;
+    EXPECT_EQ(core::find(workspace_.shelves().stations, batch.station)->name, "Windowsill");
+}
+
+TEST_F(SessionDialogTest, SaysWhenAStationIsTooFullButSavesAllTheSame) {
+    core::Records records = support::recordsOf({});
+    for (core::Station& station : records.shelves.stations) station.rows = 2, station.columns = 5;
+    fill(records);
+    open();
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "12", ""});
+    EXPECT_TRUE(named<QLabel>(*dialog_, "notes").text().contains(QStringLiteral("10 of its 10 positions free")))
+        << named<QLabel>(*dialog_, "notes").text().toStdString();
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(logbook().batchLines().size(), 1u);
+}
+
+}  // namespace
