@@ -39,7 +39,7 @@ Table cuttingByCutting(const AllocationPlan& plan) {
     const std::size_t rows = (arms.size() + kAcross - 1) / kAcross;
     Table table;
     for (std::size_t column = 0; column < kAcross; ++column) {
-        table.headings << AllocationWords::tr("Cutting") << AllocationWords::tr("goes to")
+        table.headings << AllocationWords::tr("cutting") << AllocationWords::tr("goes to")
                        << AllocationWords::tr("done");
         table.aligned.insert(table.aligned.end(), {Align::Right, Align::Left, Align::Left});
     }
@@ -65,8 +65,9 @@ Sheet allocationSheet(const AllocationPlan& plan, const core::Shelves& shelves, 
     const int cuttings = static_cast<int>(plan.allocation.armOfCutting.size());
     sheet.title = plan.trial.isEmpty() ? AllocationWords::tr("Which cutting goes where")
                                        : AllocationWords::tr("Which cutting goes where: %1").arg(plan.trial);
-    sheet.subtitle = AllocationWords::tr("%1, %2, stuck %3", "plant, number of cuttings, date")
-                         .arg(plan.plant, plot::cuttingsText(cuttings), plot::dateText(plan.stuckOn));
+    sheet.subtitle = AllocationWords::tr("%1, stuck %2", "number of cuttings, date")
+                         .arg(plot::cuttingsText(cuttings), plot::dateText(plan.stuckOn));
+    if (!plan.plant.isEmpty()) sheet.blocks.emplace_back(Facts{{{AllocationWords::tr("Plant"), plan.plant, true}}});
     sheet.blocks.emplace_back(Paragraph{
         AllocationWords::tr(
             "Take the cuttings as they come from the knife; the first cut is number 1. Stick each where its line says, "

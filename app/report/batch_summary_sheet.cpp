@@ -27,11 +27,16 @@ class BatchSheetMaker {
     Sheet make(const QDateTime& printedAt) {
         sheet_ = sheetFor(shelves_.facts, printedAt);
         sheet_.title = tr("Batch %1").arg(text(batch_.code));
-        sheet_.subtitle = tr("%1, stuck %2", "plant, date").arg(plantName(), plot::dateText(batch_.stuckOn));
+        sheet_.subtitle = tr("%1 stuck on %2", "24 cuttings, date")
+                              .arg(plot::cuttingsText(batch_.stuck), plot::dateText(batch_.stuckOn));
         sheet_.fitsOnePage = true;
         addAnswer();
         sheet_.blocks.emplace_back(Heading{tr("What was stuck, where, how, by whom")});
         sheet_.blocks.emplace_back(facts());
+        if (!batch_.note.empty())
+            sheet_.blocks.emplace_back(Paragraph{tr("Note: %1").arg(text(batch_.note)), Tone::Plain});
+        if (!session_.note.empty())
+            sheet_.blocks.emplace_back(Paragraph{tr("That day: %1").arg(text(session_.note)), Tone::Plain});
         sheet_.blocks.emplace_back(Heading{tr("Rooted by day")});
         sheet_.blocks.emplace_back(Picture{plot::rootedByDayFigure(summary_, text(batch_.code)), kPictureHeight});
         sheet_.blocks.emplace_back(Heading{tr("Checks")});
@@ -140,8 +145,6 @@ class BatchSheetMaker {
                      {tr("Treatment"), treatment(), false},
                      {tr("Trial"), trial(), false},
                      {tr("State"), state(), false}}};
-        if (!batch_.note.empty()) facts.facts.push_back({tr("Note"), text(batch_.note), false});
-        if (!session_.note.empty()) facts.facts.push_back({tr("Session"), text(session_.note), false});
         return facts;
     }
 

@@ -85,7 +85,7 @@ class ComparisonSheetMaker {
     }
 
     void addArms() {
-        constexpr double perArm = 8, around = 32;  // millimetres
+        constexpr double perArm = 7, around = 26;  // millimetres
         sheet_.blocks.emplace_back(Heading{tr("Strike rates")});
         sheet_.blocks.emplace_back(
             Picture{plot::strikeRateFigure(comparison_),

@@ -132,6 +132,7 @@ class PieceMaker {
                                    }
                                },
                            .repeated = nullptr});
+        pieces_.push_back(gap(kBlockGap * em_));
     }
 
     std::vector<Piece> take() { return std::move(pieces_); }

@@ -51,17 +51,31 @@ class PagePainter {
     }
 
   private:
-    // The first squeeze that makes one page of it, where the sheet wants that; the hardest one otherwise.
+    void layOutWith(const Squeeze& squeeze) {
+        squeeze_ = squeeze;
+        painter_.setFont(plot::figureFont(squeeze.pointSize));
+        const Canvas canvas(painter_, plot::Palette::onPaper());
+        const double perMillimetre = width_ / device_.pageLayout().paintRect(QPageLayout::Millimeter).width();
+        pieces_ = piecesOf(sheet_, canvas, width_, perMillimetre, squeeze);
+        pages_ = pagesOf(pieces_, bodyHeight(canvas, true), bodyHeight(canvas, false));
+    }
+
+    // The first squeeze that makes one page of it, where the sheet wants that, with as many rows as it can then hold.
     void layOut() {
         for (const Squeeze& squeeze : squeezes()) {
-            squeeze_ = squeeze;
-            painter_.setFont(plot::figureFont(squeeze.pointSize));
-            const Canvas canvas(painter_, plot::Palette::onPaper());
-            const double perMillimetre = width_ / device_.pageLayout().paintRect(QPageLayout::Millimeter).width();
-            pieces_ = piecesOf(sheet_, canvas, width_, perMillimetre, squeeze);
-            pages_ = pagesOf(pieces_, bodyHeight(canvas, true), bodyHeight(canvas, false));
-            if (!sheet_.fitsOnePage || pages_.size() == 1) return;
+            layOutWith(squeeze);
+            if (!sheet_.fitsOnePage || pages() == 1) break;
         }
+        constexpr int mostRowsWorthTrying = 40;
+        if (!sheet_.fitsOnePage || pages() != 1 || squeeze_.mostRows >= mostRowsWorthTrying) return;
+        Squeeze more = squeeze_;
+        while (pages() == 1 && more.mostRows < mostRowsWorthTrying) {
+            ++more.mostRows;
+            layOutWith(more);
+        }
+        if (pages() == 1) return;
+        --more.mostRows;
+        layOutWith(more);
     }
 
     double titleHeight(const Canvas& canvas) const {

@@ -26,24 +26,46 @@ double cellWidth(const Canvas& canvas, const Table& table, const QString& text, 
     return column == table.plantColumn ? canvas.plantNameWidth(text) : canvas.widthOf(text);
 }
 
-// As wide as their texts; where that is too much, the widest text columns give.
-std::vector<double> columnWidths(const Table& table, const Canvas& canvas, double width) {
-    std::vector<double> widths;
+double longestWord(const Canvas& canvas, const QString& heading) {
+    double longest = 0;
+    for (const QString& word : heading.split(u' ')) longest = std::max(longest, canvas.widthOf(word, Type::Small));
+    return longest;
+}
+
+// What a column wants, and what it needs at least: figures are never broken, headings only between words.
+struct Width {
+    double heading{}, cells{}, least{};
+};
+
+std::vector<Width> wantedWidths(const Table& table, const Canvas& canvas) {
+    std::vector<Width> widths;
     for (qsizetype column = 0; column < table.headings.size(); ++column) {
-        double widest = canvas.widthOf(table.headings[column], Type::Small);
+        Width width{.heading = canvas.widthOf(table.headings[column], Type::Small), .cells = 0, .least = 0};
         for (const QStringList& row : table.rows)
-            if (column < row.size()) widest = std::max(widest, cellWidth(canvas, table, row[column], column));
-        widths.push_back(widest);
+            if (column < row.size()) width.cells = std::max(width.cells, cellWidth(canvas, table, row[column], column));
+        width.cells = std::max(width.cells, longestWord(canvas, table.headings[column]));
+        width.least = isRight(table, column) ? width.cells : std::min(width.cells, kLeastCell * canvas.em());
+        widths.push_back(width);
     }
-    const double gaps = kCellGap * canvas.em() * static_cast<double>(widths.size() - 1);
+    return widths;
+}
+
+// As wide as their texts; where that is too much, headings go over two lines, then the widest text columns give.
+std::vector<double> columnWidths(const Table& table, const Canvas& canvas, double width) {
+    const std::vector<Width> wanted = wantedWidths(table, canvas);
+    const double gaps = kCellGap * canvas.em() * (static_cast<double>(wanted.size()) - 1);
+    std::vector<double> widths;
+    for (const Width& one : wanted) widths.push_back(std::max(one.heading, one.cells));
+    if (std::accumulate(widths.begin(), widths.end(), gaps) <= width) return widths;
+    for (std::size_t i = 0; i < wanted.size(); ++i) widths[i] = wanted[i].cells;
     for (double excess = std::accumulate(widths.begin(), widths.end(), gaps) - width; excess > 0.01;) {
-        const auto widest = std::max_element(widths.begin(), widths.end());
-        double next = kLeastCell * canvas.em();
-        for (const double other : widths)
-            if (other < *widest) next = std::max(next, other);
-        const double give = std::min(excess, std::max(*widest - next, excess / static_cast<double>(widths.size())));
-        if (*widest - give < kLeastCell * canvas.em()) break;
-        *widest -= give;
+        std::size_t widest = wanted.size();
+        for (std::size_t i = 0; i < wanted.size(); ++i)
+            if (widths[i] > wanted[i].least + 0.01 && (widest == wanted.size() || widths[i] > widths[widest]))
+                widest = i;
+        if (widest == wanted.size()) break;
+        const double give = std::min({excess, widths[widest] - wanted[widest].least, 0.5 * canvas.em()});
+        widths[widest] -= give;
         excess -= give;
     }
     return widths;

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#include "app/plot/axis.h"
+
+#include "gmock/gmock.h"
+#include "gtest/gtest.h"
+
+using testing::ElementsAre;
+
+TEST(WeekTicks, AreWholeWeeks) {
+    EXPECT_THAT(plot::weekTicks(28, 10), ElementsAre(0, 7, 14, 21, 28));
+    EXPECT_THAT(plot::weekTicks(28, 3), ElementsAre(0, 14, 28));
+    EXPECT_THAT(plot::weekTicks(7, 1), ElementsAre(0, 7));
+}
+
+TEST(LastTick, IsTheWeekThatHoldsTheDay) {
+    EXPECT_EQ(plot::lastTickFor(0), 7);
+    EXPECT_EQ(plot::lastTickFor(28), 28);
+    EXPECT_EQ(plot::lastTickFor(29), 35);
+}
+
+TEST(ShareTicks, GrowFewer) {
+    EXPECT_THAT(plot::shareTicks(1, 6), ElementsAre(0, 0.25, 0.5, 0.75, 1));
+    EXPECT_THAT(plot::shareTicks(1, 3), ElementsAre(0, 0.5, 1));
+    EXPECT_THAT(plot::shareTicks(0.25, 2), ElementsAre(0, 0.25));
+}
+
+TEST(DifferenceTicks, HoldZero) {
+    EXPECT_THAT(plot::differenceTicks(-0.2, 0.4, 9), testing::Contains(testing::DoubleNear(0, 1e-12)));
+    EXPECT_THAT(plot::differenceTicks(-1, 1, 3), ElementsAre(-1, 0, 1));
+}
