@@ -165,8 +165,8 @@ TEST(CommonCorrelation, ComesBackFromManySimulatedArms) {
         const double mean = 0.2 + 0.6 * random.uniform(), sum = 9;  // correlation 0.1
         for (int i = 0; i < 4; ++i) arm.push_back({random.binomial(20, random.beta(mean * sum, (1 - mean) * sum)), 20});
     }
-    // Own means cost some of it: with four trays an arm the estimate is low by about a quarter.
-    EXPECT_NEAR(*stats::fitCommonCorrelation(arms).correlation, 0.075, 0.03);
+    // Own means cost some of it: with four trays an arm the estimate centres on 0.069 (five runs of 400 arms).
+    EXPECT_NEAR(*stats::fitCommonCorrelation(arms).correlation, 0.069, 0.03);
 }
 
 TEST(BetaBinomial, RefusesCountsThatCannotBe) {
