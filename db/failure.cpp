@@ -12,9 +12,9 @@ std::string quotedName(const std::filesystem::path& file) {
     return file.empty() ? "The logbook" : '"' + file.filename().string() + '"';
 }
 
-LogbookError failureOf(int extendedCode, const std::filesystem::path& file) {
+LogbookError failureOf(int code, const std::filesystem::path& file) {
     const std::string name = quotedName(file);
-    switch (extendedCode & 0xff) {
+    switch (code & 0xff) {
         case SQLITE_FULL:
             return LogbookError("The disk is full: nothing was written to " + name +
                                 ", which is as it was. Free some space and try again.");
@@ -47,7 +47,7 @@ LogbookError failureOf(int extendedCode, const std::filesystem::path& file) {
                 "What was to be written to " + name +
                 " does not fit what is in it already: nothing was changed. Look at the latest state and try again.");
         default:
-            return LogbookError(name + " could not be read or written (" + sqlite3_errstr(extendedCode) +
+            return LogbookError(name + " could not be read or written (" + sqlite3_errstr(code) +
                                 "): nothing was changed. Try again, and restore a backup if it goes on.");
     }
 }

@@ -15,8 +15,8 @@ namespace db {
 /// The file's name in quotes, as sentences say it; "the logbook" when it has none.
 [[nodiscard]] std::string quotedName(const std::filesystem::path& file);
 
-/// `extendedCode` is SQLite's. One sentence that says what is wrong and what to do.
-[[nodiscard]] LogbookError failureOf(int extendedCode, const std::filesystem::path& file);
+/// `code` is SQLite's, plain or extended. One sentence that says what is wrong and what to do.
+[[nodiscard]] LogbookError failureOf(int code, const std::filesystem::path& file);
 /// `systemError` is errno; `deed` as in "The backup could not be written".
 [[nodiscard]] LogbookError systemFailure(int systemError, const std::string& deed);
 
@@ -26,7 +26,8 @@ auto plainly(const std::filesystem::path& file, Work&& work) {
     try {
         return std::forward<Work>(work)();
     } catch (const SQLite::Exception& error) {
-        throw failureOf(error.getExtendedErrorCode(), file);
+        // SQLiteCpp knows the extended code only of some of its exceptions, the plain one of all.
+        throw failureOf(error.getErrorCode(), file);
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include <stdexcept>
 
+#include "core/units/entered_text.h"
 #include "db/history/changeset.h"
 #include "db/history/history.h"
 #include "db/inside.h"
@@ -27,6 +28,12 @@ std::int64_t dataVersionOf(Connection& connection) {
 /// Fails while it is being written, rather than at the first entry.
 void requireClock(const OpenOptions& options) {
     if (!options.clock) throw std::logic_error("a logbook needs a clock");
+}
+
+/// A logbook that nobody has named is called as its file is.
+core::LogbookFacts named(core::LogbookFacts facts, const std::filesystem::path& file) {
+    if (core::isBlank(facts.name)) facts.name = file.stem().string();
+    return facts;
 }
 
 /// True while an action runs; an action within an action is a mistake of the caller.
@@ -111,7 +118,7 @@ Logbook Logbook::create(const std::filesystem::path& file, const core::LogbookFa
         PartFile part(file, "The logbook");
         plainly(file, [&] {
             Connection connection(part.path().string(), SQLite::OPEN_READWRITE, 0);
-            fillNewLogbook(connection, facts);
+            fillNewLogbook(connection, named(facts, file));
         });
         part.publish(IfThere::Refuse);
     }

@@ -59,7 +59,8 @@ struct Changes {
 
 class Logbook {
   public:
-    /// Makes a new file; LogbookError when something is there already or it can't be written. Starts with core::startingShelves().
+    /// Makes a new file; LogbookError when something is there already or it can't be written. Starts with
+    /// core::startingShelves(); a blank name becomes the file's.
     static Logbook create(const std::filesystem::path& file, const core::LogbookFacts& facts, OpenOptions options);
     /// Opens a file as untrusted: right application id, known version (older ones are migrated after a backup beside the file), defensive
     /// mode, quick check, exactly the schema we know. LogbookError says in a sentence what is wrong; the file is left as it was.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/history/history.h"
 
+#include <algorithm>
+#include <functional>
 #include <set>
 
 namespace db {
@@ -45,6 +47,20 @@ std::optional<HistoryRow> nextToRedo(Connection& connection, int schemaVersion) 
     });
     if (found && found->schemaVersion != schemaVersion) found.reset();
     return found;
+}
+
+// By the number of the action: the rows of redone ones come in another order.
+StandingActions standingActions(Connection& connection, int schemaVersion) {
+    StandingActions standing{.newestFirst = {}, .reachToTheStart = true};
+    std::set<std::int64_t> seen;
+    forEachHistoryRow(connection, [&](const HistoryRow& row) {
+        standing.reachToTheStart = row.schemaVersion == schemaVersion;
+        if (!standing.reachToTheStart) return false;
+        if (seen.insert(actionOf(row)).second && row.kind != Kind::Undo) standing.newestFirst.push_back(row);
+        return true;
+    });
+    std::ranges::sort(standing.newestFirst, std::ranges::greater(), actionOf);
+    return standing;
 }
 
 std::vector<HistoryEntry> historyEntries(Connection& connection, int schemaVersion, int newest) {

@@ -16,6 +16,13 @@ namespace db {
 [[nodiscard]] std::optional<HistoryRow> nextToRedo(Connection& connection, int schemaVersion);
 [[nodiscard]] std::int64_t actionOf(const HistoryRow& row);
 
+/// The actions that stand, each told by the row that says so, as far back as this schema goes.
+struct StandingActions {
+    std::vector<HistoryRow> newestFirst;
+    bool reachToTheStart{};  // no migration has sealed anything
+};
+[[nodiscard]] StandingActions standingActions(Connection& connection, int schemaVersion);
+
 /// The newest rows, newest first.
 [[nodiscard]] std::vector<HistoryEntry> historyEntries(Connection& connection, int schemaVersion, int newest);
 

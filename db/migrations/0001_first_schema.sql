@@ -3,7 +3,8 @@
 --
 -- No ON DELETE or ON UPDATE actions and no triggers: both would fire again when a changeset is applied, and undo would go wrong.
 -- UNIQUE only where no action swaps two values: two swapped values could not be undone.
--- Dates are ISO 8601 text. Quantities carry their unit in the column's name. Ids are random positive 63-bit numbers.
+-- Dates are ISO 8601 text; '+0 days' makes SQLite work out the day, else it lets 30 February through.
+-- Quantities carry their unit in the column's name. Ids are random positive 63-bit numbers.
 
 CREATE TABLE facts (
     id INTEGER PRIMARY KEY CHECK (id = 1),
@@ -114,7 +115,7 @@ CREATE TABLE trials (
 
 CREATE TABLE sessions (
     id INTEGER PRIMARY KEY CHECK (id > 0),
-    held_on TEXT NOT NULL CHECK (held_on >= '1800-01-01' AND date(held_on) IS held_on),
+    held_on TEXT NOT NULL CHECK (held_on >= '1800-01-01' AND date(held_on, '+0 days') IS held_on),
     worker TEXT NOT NULL CHECK (length(worker) <= 500),
     note TEXT NOT NULL CHECK (length(note) <= 100000)
 ) STRICT;
@@ -134,7 +135,7 @@ CREATE TABLE batches (
     stuck INTEGER NOT NULL CHECK (stuck BETWEEN 1 AND 100000),
     trial_id INTEGER REFERENCES trials (id) DEFERRABLE INITIALLY DEFERRED,
     block TEXT NOT NULL CHECK (length(block) <= 500),
-    closed_on TEXT CHECK (closed_on IS NULL OR closed_on >= '1800-01-01' AND date(closed_on) IS closed_on),
+    closed_on TEXT CHECK (closed_on IS NULL OR closed_on >= '1800-01-01' AND date(closed_on, '+0 days') IS closed_on),
     close_reason TEXT NOT NULL CHECK (length(close_reason) <= 100000),
     note TEXT NOT NULL CHECK (length(note) <= 100000)
 ) STRICT;
@@ -148,7 +149,7 @@ CREATE INDEX batches_of_trial ON batches (trial_id);
 CREATE TABLE checks (
     id INTEGER PRIMARY KEY CHECK (id > 0),
     batch_id INTEGER NOT NULL REFERENCES batches (id) DEFERRABLE INITIALLY DEFERRED,
-    checked_on TEXT NOT NULL CHECK (checked_on >= '1800-01-01' AND date(checked_on) IS checked_on),
+    checked_on TEXT NOT NULL CHECK (checked_on >= '1800-01-01' AND date(checked_on, '+0 days') IS checked_on),
     rooted INTEGER NOT NULL CHECK (rooted BETWEEN 0 AND 100000),
     withdrawn INTEGER NOT NULL CHECK (withdrawn BETWEEN 0 AND 100000),
     note TEXT NOT NULL CHECK (length(note) <= 100000),
@@ -168,7 +169,7 @@ CREATE TABLE check_losses (
 -- back. A changeset fits only the schema that it was made under.
 CREATE TABLE history (
     number INTEGER PRIMARY KEY CHECK (number > 0),
-    done_at TEXT NOT NULL CHECK (strftime('%Y-%m-%dT%H:%M:%SZ', done_at) IS done_at),
+    done_at TEXT NOT NULL CHECK (strftime('%Y-%m-%dT%H:%M:%SZ', done_at, '+0 days') IS done_at),
     author TEXT NOT NULL CHECK (length(author) <= 500),
     words TEXT NOT NULL CHECK (length(words) BETWEEN 1 AND 5000),
     kind TEXT NOT NULL CHECK (kind IN ('action', 'undo', 'redo')),

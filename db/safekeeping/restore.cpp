@@ -59,7 +59,8 @@ void keepWhatIsThere(const std::filesystem::path& logbook, const Clock& clock) {
 
 }  // namespace
 
-void restore(const std::filesystem::path& backup, const std::filesystem::path& logbook, const Clock& clock) {
+void restore(const std::filesystem::path& backup, const std::filesystem::path& named, const Clock& clock) {
+    const auto logbook = std::filesystem::weakly_canonical(named);  // a link stays a link
     const WindowLock lock(logbook);
     if (lock.isHeldElsewhere())
         throw LogbookError(quotedName(logbook) + " is open in another window. Close that window, then restore again.");

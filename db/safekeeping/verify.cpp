@@ -7,6 +7,7 @@
 #include "db/history/changeset.h"
 #include "db/history/history.h"
 #include "db/inside.h"
+#include "db/safekeeping/audit.h"
 #include "db/transaction.h"
 
 namespace db {
@@ -85,14 +86,19 @@ class Verifying {
     /// Changesets of the present schema are walked whole; those that a migration has sealed are never applied again.
     void verifyHistory(Connection& connection, int schemaVersion) {
         const std::vector<TableShape> tables = tablesOf(connection);
+        bool isSound = true;
         forEachHistoryRow(connection, [&](const HistoryRow& row) {
             ++verification_.historyEntries;
             if (row.kind != HistoryEntry::Kind::Action || row.schemaVersion != schemaVersion) return true;
-            if (const auto bad = walkChangeset(changesetOf(connection, row.number), tables))
-                fault("Step " + std::to_string(row.number) + " of the history (" + row.words + ") is damaged: " + *bad +
-                      ".");
+            const auto bad = walkChangeset(changesetOf(connection, row.number), tables);
+            if (!bad) return true;
+            isSound = false;
+            fault("Step " + std::to_string(row.number) + " of the history (" + row.words + ") is damaged: " + *bad +
+                  ".");
             return true;
         });
+        if (!isSound) return;
+        for (std::string& sentence : auditFaults(connection, schemaVersion)) fault(std::move(sentence));
     }
 
     const Logbook& logbook_;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Looks through a whole logbook: the file's own integrity, foreign keys, every rule of core over every batch, every changeset readable.
+// Looks through a whole logbook: the file's own integrity, foreign keys, every rule of core over every batch, every changeset
+// readable, and every figure one that the history leads to.
 #pragma once
 
 #include <string>

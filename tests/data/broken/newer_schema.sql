@@ -1,0 +1,3 @@
+-- SPDX-License-Identifier: MIT
+-- says: was written by a newer Strikebook (format 7
+PRAGMA user_version = 7;

@@ -1,0 +1,4 @@
+-- SPDX-License-Identifier: MIT
+-- says: is damaged inside
+PRAGMA ignore_check_constraints = ON;
+UPDATE batches SET stuck = -5;

@@ -1,0 +1,3 @@
+-- SPDX-License-Identifier: MIT
+-- says: write-ahead log
+PRAGMA journal_mode = WAL;
