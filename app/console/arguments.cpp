@@ -29,9 +29,4 @@ core::Date dateFrom(const std::string& option, const std::string& text) {
         filled(tr("%1 is %2; a day as year-month-day is allowed, such as 2026-03-14."), {option, shown(text)}));
 }
 
-const std::string& needed(const std::string& option, const std::optional<std::string>& text) {
-    if (!text) throw WrongArgument(filled(tr("%1 is missing."), {option}));
-    return *text;
-}
-
 }  // namespace console

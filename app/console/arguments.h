@@ -22,7 +22,5 @@ class WrongArgument : public std::runtime_error {
 [[nodiscard]] std::int64_t wholeFrom(const std::string& option, const std::string& text, std::int64_t low,
                                      std::int64_t high);
 [[nodiscard]] core::Date dateFrom(const std::string& option, const std::string& text);
-/// `option` needed: a sentence that it is missing, else its text.
-[[nodiscard]] const std::string& needed(const std::string& option, const std::optional<std::string>& text);
 
 }  // namespace console

@@ -83,6 +83,8 @@ std::optional<std::string> readCommandLine(const Options& options, const std::ve
     } catch (const CLI::ParseError&) {
         return complaintAbout(options, joined);
     }
+    for (const Options::Option& option : options.allOptions())
+        if (option.isNeeded && !*option.target) return filled(tr("%1 %2 is missing."), {option.name, option.value});
     return {};
 }
 
@@ -91,7 +93,8 @@ std::string usageOf(const std::string& command, const Options& options) {
     for (const Options::Argument& argument : options.allArguments())
         usage += " " + argument.name + (argument.targets != nullptr ? "..." : "");
     for (const Options::Option& option : options.allOptions())
-        usage += " [" + option.name + (option.value.empty() ? "" : " " + option.value) + "]";
+        usage += (option.isNeeded ? " " : " [") + option.name + (option.value.empty() ? "" : " " + option.value) +
+                 (option.isNeeded ? "" : "]");
     return usage;
 }
 

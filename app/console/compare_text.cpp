@@ -131,7 +131,6 @@ void printPair(const core::Pair& pair, const std::vector<core::Arm>& arms, std::
     printLine(tr("tests"), testsOf(pair), out);
     printPooled(pair.pooled, out);
     printSpecies(pair, out);
-    if (!pair.inWords.empty()) out << "  " << pair.inWords << '\n';
 }
 
 }  // namespace
@@ -145,7 +144,11 @@ void printText(const core::Comparison& comparison, std::ostream& out) {
         printRates(comparison, out);
         printFates(comparison, out);
     }
-    for (const core::Pair& pair : comparison.pairs) printPair(pair, comparison.arms, out);
+    for (const core::Pair& pair : comparison.pairs) {
+        printPair(pair, comparison.arms, out);
+        // The words on a single pair are those on the whole, which come last.
+        if (comparison.pairs.size() > 1) out << "  " << pair.inWords << '\n';
+    }
     if (comparison.spread.designEffect)
         out << '\n'
             << filled(tr("Spread between batches: design effect %1 over %2."),

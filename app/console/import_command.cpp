@@ -12,14 +12,6 @@ namespace console {
 
 namespace {
 
-struct Imported {
-    std::string logbook;
-    bool isNew{};
-    std::size_t sessions{};
-    std::size_t batches{};
-    std::size_t checks{};
-};
-
 std::string placeOf(const db::ImportFault& fault) {
     std::string place = fault.file;
     if (fault.row > 0) place += filled(tr(", row %1"), {std::to_string(fault.row)});
@@ -55,6 +47,33 @@ void printImported(const Imported& imported, bool isJson, std::ostream& out) {
         << '\n';
 }
 
+/// Codes that the logbook has already, as faults of the rows that bring them.
+void findTakenCodes(const db::Logbook& logbook, db::FolderContents& contents) {
+    constexpr std::size_t mostFaults = 100;
+    for (std::size_t i = 0; i < contents.records.batches.size(); ++i) {
+        const std::string& code = contents.records.batches[i].batch.code;
+        if (!logbook.batchWithCode(code).isSet()) continue;
+        contents.moreFaults = contents.faults.size() == mostFaults;
+        if (contents.moreFaults) return;
+        contents.faults.push_back(
+            {.file = "batches.csv",
+             .row = contents.batchRows[i],
+             .column = "batch",
+             .reason = filled(tr("The batch %1 is in the logbook already; a code that no batch has is allowed."),
+                              {shown(code)})});
+    }
+}
+
+Imported importedFrom(const db::FolderContents& contents, const std::string& file) {
+    Imported imported{.logbook = file,
+                      .isNew = !std::filesystem::exists(file),
+                      .sessions = contents.records.sessions.size(),
+                      .batches = contents.records.batches.size(),
+                      .checks = 0};
+    for (const core::BatchRecord& record : contents.records.batches) imported.checks += record.checks.size();
+    return imported;
+}
+
 core::Result<db::Changes> addTo(db::Logbook& logbook, core::Records records, const std::string& folder,
                                 bool withFacts) {
     std::string from = std::filesystem::path(folder).lexically_normal().filename().string();
@@ -84,31 +103,40 @@ int ImportCommand::run(const Surroundings& surroundings, std::ostream& out, std:
         printFaults(contents, isJson_, out, err);
         return Refused;
     }
-    Imported imported{.logbook = file_,
-                      .isNew = !std::filesystem::exists(file_),
-                      .sessions = contents.records.sessions.size(),
-                      .batches = contents.records.batches.size(),
-                      .checks = 0};
-    for (const core::BatchRecord& record : contents.records.batches) imported.checks += record.checks.size();
-    core::LogbookFacts& facts = contents.records.shelves.facts;
-    const bool areInvented = facts.isInvented;
+    const Imported imported = importedFrom(contents, file_);
+    return imported.isNew ? importIntoNew(imported, contents, surroundings, out, err)
+                          : importIntoOld(imported, contents, surroundings, out, err);
+}
+
+int ImportCommand::importIntoNew(const Imported& imported, db::FolderContents& contents,
+                                 const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
+    core::LogbookFacts facts = contents.records.shelves.facts;
     if (facts.name.empty()) facts.name = nameFromFile(file_);
-    core::Result<db::Changes> done;
-    if (imported.isNew) {
-        done = createAndFill(file_, facts, surroundings, [&](db::Logbook& logbook) {
-            return addTo(logbook, std::move(contents.records), folder_, true);
-        });
-    } else {
-        db::Logbook logbook = openToWrite(file_, surroundings);
-        if (areInvented && !logbook.shelves().facts.isInvented) {
-            err << filled(tr("The folder holds invented records and %1 does not; import them into a logbook of their "
-                             "own."),
-                          {file_})
-                << '\n';
-            return Refused;
-        }
-        done = addTo(logbook, std::move(contents.records), folder_, false);
+    const auto fill = [&](db::Logbook& logbook) {
+        return addTo(logbook, std::move(contents.records), folder_, contents.hasFacts);
+    };
+    return answer(createAndFill(file_, facts, surroundings, fill), imported, out, err);
+}
+
+int ImportCommand::importIntoOld(const Imported& imported, db::FolderContents& contents,
+                                 const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
+    db::Logbook logbook = openToWrite(file_, surroundings);
+    if (contents.records.shelves.facts.isInvented && !logbook.shelves().facts.isInvented) {
+        err << filled(tr("The folder holds invented records and %1 does not; import them into a logbook of their own."),
+                      {file_})
+            << '\n';
+        return Refused;
     }
+    findTakenCodes(logbook, contents);
+    if (!contents.faults.empty()) {
+        printFaults(contents, isJson_, out, err);
+        return Refused;
+    }
+    return answer(addTo(logbook, std::move(contents.records), folder_, false), imported, out, err);
+}
+
+int ImportCommand::answer(const core::Result<db::Changes>& done, const Imported& imported, std::ostream& out,
+                          std::ostream& err) const {
     if (!done) {
         err << linesOf(done.error()) << tr("Nothing was imported.") << '\n';
         return Refused;

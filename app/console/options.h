@@ -21,10 +21,15 @@ class Options {
     }
     void option(const std::string& name, const std::string& value, const std::string& meaning,
                 std::optional<std::string>& target) {
-        options_.push_back({name, value, meaning, &target, nullptr});
+        options_.push_back({name, value, meaning, &target, nullptr, false});
+    }
+    /// The command can't do without.
+    void neededOption(const std::string& name, const std::string& value, const std::string& meaning,
+                      std::optional<std::string>& target) {
+        options_.push_back({name, value, meaning, &target, nullptr, true});
     }
     void flag(const std::string& name, const std::string& meaning, bool& target) {
-        options_.push_back({name, {}, meaning, nullptr, &target});
+        options_.push_back({name, {}, meaning, nullptr, &target, false});
     }
 
     struct Argument {
@@ -39,6 +44,7 @@ class Options {
         std::string meaning;
         std::optional<std::string>* target{};
         bool* isGiven{};
+        bool isNeeded{};
     };
     [[nodiscard]] const std::vector<Argument>& allArguments() const { return arguments_; }
     [[nodiscard]] const std::vector<Option>& allOptions() const { return options_; }

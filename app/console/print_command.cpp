@@ -56,15 +56,14 @@ std::string PrintCommand::summary() const {
 
 void PrintCommand::declare(Options& options) {
     options.argument("LOG", tr("the logbook"), file_);
-    options.option("--batch", "CODE", tr("which batch (needed)"), code_);
-    options.option("--to", "FILE.pdf", tr("the file to write (needed); an older one is replaced"), to_);
+    options.neededOption("--batch", "CODE", tr("which batch"), code_);
+    options.neededOption("--to", "FILE.pdf", tr("the file to write; an older one is replaced"), to_);
     options.option("--paper", "A4|Letter", tr("(as the logbook says)"), paper_);
     options.flag("--json", tr("for machines"), isJson_);
 }
 
 int PrintCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
-    const std::string& code = needed("--batch", code_);
-    const std::string& to = needed("--to", to_);
+    const std::string &code = *code_, &to = *to_;
     if (!to.ends_with(".pdf") && !to.ends_with(".PDF"))
         throw WrongArgument(filled(tr("--to is %1; a file whose name ends in .pdf is allowed."), {shown(to)}));
     if (paper_ && *paper_ != "A4" && *paper_ != "Letter")

@@ -40,7 +40,7 @@ struct RatesFigures {
 };
 
 /// The largest two arms together of which Boschloo's and Barnard's tests are worked out; their time grows with the square.
-inline constexpr int mostForExactTests = 2000;
+inline constexpr int mostForExactTests = 4000;
 
 [[nodiscard]] RatesFigures ratesFigures(const std::vector<Counts>& arms, double level);
 

@@ -176,8 +176,12 @@ void CsvReader::skipLine() {
             at_ = lineEnd + 1;
             return;
         }
-        if (!refill()) break;
+        if (!refill()) {
+            hasStopped_ = true;
+            return;
+        }
     }
+    row_.faults.back().reason += " The rest of the file was not read.";
     hasStopped_ = true;
 }
 

@@ -31,7 +31,7 @@ class CsvReader {
     static constexpr std::size_t longestRow = 1'000'000;  // bytes
     static constexpr std::size_t mostCells = 256;         // in a row
     /// How far a row without an end is followed in search of one before the rest of the file is given up.
-    static constexpr std::uint64_t farthestSkip = std::uint64_t{2} << 30;
+    static constexpr std::uint64_t farthestSkip = std::uint64_t{64} << 20;
 
     /// `in` must outlive the reader. A byte order mark at the start is passed over.
     explicit CsvReader(std::istream& in) : in_(in) {}

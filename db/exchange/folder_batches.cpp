@@ -253,6 +253,7 @@ void readBatches(const std::filesystem::path& folder, FolderShelves& shelves, Fo
                              if (!row.isSound() || !isNew) return;
                              known->second.isSound = true;
                              into.batches.push_back({.batch = std::move(batch), .checks = {}});
+                             into.rows.push_back(row.number());
                          }) == TableFound::Read;
     giveStationsTheirLatestMethod(shelves, into);
 }

@@ -26,6 +26,7 @@ struct ReadBatch {
 struct FolderBatches {
     std::vector<core::Session> sessions;
     std::vector<core::BatchRecord> batches;
+    std::vector<int> rows;  // that they came from
     std::unordered_map<std::string, ReadBatch> codes;
     std::map<std::string, std::size_t> sessionOfLabel;  // of sessions.csv; or the day, where a row names no session
     bool hasSessionTable{};

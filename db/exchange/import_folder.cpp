@@ -66,6 +66,7 @@ FolderContents readFolder(const std::filesystem::path& folder, core::Date today,
         readSessions(folder, batches, today, faults, stop);
         readBatches(folder, shelves, batches, today, faults, stop);
         readChecks(folder, shelves, batches, today, faults, stop);
+        contents.batchRows = std::move(batches.rows);
         contents.records = {.shelves = std::move(shelves.shelves),
                             .sessions = std::move(batches.sessions),
                             .batches = std::move(batches.batches)};

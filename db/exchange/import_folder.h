@@ -23,6 +23,7 @@ struct ImportFault {
 
 struct FolderContents {
     core::Records records;
+    std::vector<int> batchRows;       // of batches.csv, one for each of the batches
     bool hasFacts{};                  // the folder came with logbook.csv: a whole logbook rather than two tables
     std::vector<ImportFault> faults;  // the first 100
     bool moreFaults{};
