@@ -8,6 +8,7 @@
 
 #include "app/plot/axis.h"
 #include "app/plot/canvas.h"
+#include "app/plot/interval_columns.h"
 #include "app/plot/number_text.h"
 
 namespace plot {
@@ -17,70 +18,9 @@ struct RowWords {
     Q_DECLARE_TR_FUNCTIONS(IntervalRows)
 };
 
-constexpr double kGap = 1.0;           // between columns, in ems
-constexpr double kLeastPlot = 8.0;     // ems; below that the figures' column goes
-constexpr double kLeastName = 8.0;     // ems
 constexpr double kMostRowPitch = 1.9;  // ems
 constexpr double kMostPitchOfFew = 2.4;
 constexpr int kMostRemarkLines = 3;
-
-struct Columns {
-    QRectF name;
-    std::vector<QRectF> counts;
-    QRectF plot;
-    QRectF figure;  // empty when there's no room for it
-};
-
-std::vector<const IntervalRow*> allRows(const IntervalRows& rows) {
-    std::vector<const IntervalRow*> all;
-    for (const IntervalRow& row : rows.rows) all.push_back(&row);
-    if (rows.pooled) all.push_back(&*rows.pooled);
-    return all;
-}
-
-double nameWidth(const Canvas& canvas, const IntervalRow& row) {
-    return row.isPlantName ? canvas.plantNameWidth(row.name) : canvas.widthOf(row.name, Type::Bold);
-}
-
-// The widest heading is broken into two lines, so a column need not be as wide as it.
-double headingWidth(const Canvas& canvas, const QString& heading) {
-    return std::min(canvas.widthOf(heading, Type::Small), 6.5 * canvas.em());
-}
-
-Columns columnsFor(const Canvas& canvas, const QRectF& area, const IntervalRows& rows) {
-    const double em = canvas.em(), gap = kGap * em;
-    double name = canvas.widthOf(rows.nameHeading, Type::Small), figure = headingWidth(canvas, rows.figureHeading);
-    std::vector<double> counts;
-    for (const QString& heading : rows.countHeadings) counts.push_back(headingWidth(canvas, heading));
-    for (const IntervalRow* row : allRows(rows)) {
-        // A key stands before the names of series.
-        name = std::max(name, nameWidth(canvas, *row) + (row->mark == RowMark::Series ? 2.4 * em : 0));
-        figure = std::max(figure, canvas.widthOf(row->figure));
-        for (std::size_t i = 0; i < counts.size() && std::ssize(row->counts) > static_cast<std::ptrdiff_t>(i); ++i)
-            counts[i] = std::max(counts[i], canvas.widthOf(row->counts[static_cast<qsizetype>(i)]));
-    }
-    double fixed = 0;
-    for (const double width : counts) fixed += width + gap;
-    const double wanted = std::max(0.22 * area.width(), kLeastPlot * em);
-    const double room = area.width() - fixed - figure - 2 * gap - wanted;
-    name = std::min(name, std::max(kLeastName * em, room));
-    const bool hasFigure = area.width() - name - fixed - figure - 2 * gap >= (kLeastPlot - 0.5) * em;
-    if (!hasFigure) name = std::min(name, std::max(kLeastName * em, area.width() - fixed - gap - wanted));
-
-    Columns columns;
-    double left = area.left();
-    const auto take = [&](double width) {
-        const QRectF column(left, area.top(), width, area.height());
-        left += width + gap;
-        return column;
-    };
-    columns.name = take(name);
-    for (const double width : counts) columns.counts.push_back(take(width));
-    const double plotEnd = area.right() - (hasFigure ? figure + gap : 0.5 * em);
-    columns.plot = QRectF(left, area.top(), plotEnd - left, area.height());
-    if (hasFigure) columns.figure = QRectF(area.right() - figure, area.top(), figure, area.height());
-    return columns;
-}
 
 QRectF slice(const QRectF& column, double top, double height) {
     return {column.left(), top, column.width(), height};
@@ -110,7 +50,7 @@ class RowPainter {
         : canvas_(canvas),
           rows_(rows),
           area_(area),
-          columns_(columnsFor(canvas, area, rows)),
+          columns_(intervalColumns(canvas, area, rows)),
           scale_(scaleFor(rows, columns_.plot)) {}
 
     void paint() {
@@ -201,8 +141,8 @@ class RowPainter {
             canvas_.line({x - 2 * em, bottom + 0.25 * em, 4 * em, em}, Qt::AlignHCenter | Qt::AlignTop, label,
                          palette.quietText, Type::Small);
         }
-        const QRectF below(columns_.plot.left() - kGap * em / 2, bottom + 1.25 * em, columns_.plot.width() + kGap * em,
-                           em);
+        const QRectF below(columns_.plot.left() - kColumnGap * em / 2, bottom + 1.25 * em,
+                           columns_.plot.width() + kColumnGap * em, em);
         if (!rows_.lowSide.isEmpty()) drawSides(below);
     }
 
@@ -296,7 +236,7 @@ class RowPainter {
     Canvas& canvas_;
     const IntervalRows& rows_;
     QRectF area_;
-    Columns columns_;
+    IntervalColumns columns_;
     Scale scale_;
 };
 

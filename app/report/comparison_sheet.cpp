@@ -34,7 +34,11 @@ class ComparisonSheetMaker {
         addAnswer();
         if (comparison_.arms.empty()) return std::move(sheet_);
         addArms();
-        for (int pair = 0; pair < std::ssize(comparison_.pairs); ++pair) addPair(pair);
+        addDifferences();
+        sheet_.blocks.emplace_back(Heading{tr("How fast")});
+        sheet_.blocks.emplace_back(Picture{plot::rootedByDayFigure(comparison_), 95});
+        for (int pair = 0; pair < std::ssize(comparison_.pairs); ++pair) addPlants(pair);
+        for (const core::Pair& pair : comparison_.pairs) addFigures(pair);
         sheet_.blocks.emplace_back(Heading{tr("How this was worked out")});
         sheet_.blocks.emplace_back(Paragraph{method(), Tone::Quiet});
         return std::move(sheet_);
@@ -92,8 +96,6 @@ class ComparisonSheetMaker {
                     std::min(110.0, around + perArm * static_cast<double>(comparison_.arms.size()))});
         sheet_.blocks.emplace_back(armTable());
         addLosses();
-        sheet_.blocks.emplace_back(Heading{tr("How fast")});
-        sheet_.blocks.emplace_back(Picture{plot::rootedByDayFigure(comparison_), 95});
     }
 
     void addLosses() {
@@ -111,21 +113,36 @@ class ComparisonSheetMaker {
                 Paragraph{tr("Losses by cause. %1.").arg(lines.join(QStringLiteral("; "))), Tone::Plain});
     }
 
-    void addPair(int index) {
-        const core::Pair& pair = comparison_.pairs[static_cast<std::size_t>(index)];
-        sheet_.blocks.emplace_back(Heading{tr("%1 against %2").arg(armName(pair.first), armName(pair.second))});
-        if (comparison_.pairs.size() > 1)
-            sheet_.blocks.emplace_back(Paragraph{QString::fromStdString(pair.inWords), Tone::Plain});
-        sheet_.blocks.emplace_back(Picture{plot::differenceFigure(comparison_, index), 50});
-        if (!pair.difference) return;
-        sheet_.blocks.emplace_back(figuresOf(pair));
-        if (pair.bySpecies.empty()) return;
+    const core::Pair& pairOf(int index) const { return comparison_.pairs[static_cast<std::size_t>(index)]; }
+
+    QString namesOf(const core::Pair& pair) const {
+        return tr("%1 against %2").arg(armName(pair.first), armName(pair.second));
+    }
+
+    void addDifferences() {
+        if (comparison_.pairs.empty()) return;
+        sheet_.blocks.emplace_back(Heading{tr("How sure")});
+        for (int index = 0; index < std::ssize(comparison_.pairs); ++index) {
+            if (comparison_.pairs.size() > 1)
+                sheet_.blocks.emplace_back(Paragraph{QString::fromStdString(pairOf(index).inWords), Tone::Plain});
+            sheet_.blocks.emplace_back(Picture{plot::differenceFigure(comparison_, index), 50});
+        }
+    }
+
+    void addPlants(int index) {
+        const core::Pair& pair = pairOf(index);
+        if (!pair.difference || pair.bySpecies.empty()) return;
         constexpr double perPlant = 5.5, around = 36, most = 150;  // millimetres
-        sheet_.blocks.emplace_back(
-            Heading{tr("For which plants: %1 against %2").arg(armName(pair.first), armName(pair.second))});
+        sheet_.blocks.emplace_back(Heading{tr("For which plants: %1").arg(namesOf(pair))});
         sheet_.blocks.emplace_back(
             Picture{plot::forestFigure(comparison_, index),
                     std::min(most, around + perPlant * static_cast<double>(pair.bySpecies.size()))});
+    }
+
+    void addFigures(const core::Pair& pair) {
+        if (!pair.difference) return;
+        sheet_.blocks.emplace_back(Heading{tr("Figures: %1").arg(namesOf(pair))});
+        sheet_.blocks.emplace_back(figuresOf(pair));
     }
 
     static Table figuresOf(const core::Pair& pair) {

@@ -26,10 +26,13 @@ double cellWidth(const Canvas& canvas, const Table& table, const QString& text, 
     return column == table.plantColumn ? canvas.plantNameWidth(text) : canvas.widthOf(text);
 }
 
-double longestWord(const Canvas& canvas, const QString& heading) {
-    double longest = 0;
-    for (const QString& word : heading.split(u' ')) longest = std::max(longest, canvas.widthOf(word, Type::Small));
-    return longest;
+// The width at which a heading takes two lines, its words whole.
+double twoLineWidth(const Canvas& canvas, const QString& heading) {
+    double least = canvas.widthOf(heading, Type::Small);
+    for (qsizetype blank = heading.indexOf(u' '); blank >= 0; blank = heading.indexOf(u' ', blank + 1))
+        least = std::min(least, std::max(canvas.widthOf(heading.left(blank), Type::Small),
+                                         canvas.widthOf(heading.mid(blank + 1), Type::Small)));
+    return least + 0.1 * canvas.em();  // a hair more: line breaking works in whole fractions of a dot
 }
 
 // What a column wants, and what it needs at least: figures are never broken, headings only between words.
@@ -43,7 +46,7 @@ std::vector<Width> wantedWidths(const Table& table, const Canvas& canvas) {
         Width width{.heading = canvas.widthOf(table.headings[column], Type::Small), .cells = 0, .least = 0};
         for (const QStringList& row : table.rows)
             if (column < row.size()) width.cells = std::max(width.cells, cellWidth(canvas, table, row[column], column));
-        width.cells = std::max(width.cells, longestWord(canvas, table.headings[column]));
+        width.cells = std::max(width.cells, twoLineWidth(canvas, table.headings[column]));
         width.least = isRight(table, column) ? width.cells : std::min(width.cells, kLeastCell * canvas.em());
         widths.push_back(width);
     }
