@@ -40,6 +40,13 @@ QString tripleText(const core::LookCounts& counts) {
            countText(counts.lost);
 }
 
+double widestTriple(const Canvas& canvas, const Curve& curve) {
+    double widest = canvas.widthOf(tripleText({.day = 0, .waiting = curve.stuck, .rooted = 0, .lost = 0}), Type::Small);
+    for (const core::LookCounts& look : curve.looks)
+        widest = std::max(widest, canvas.widthOf(tripleText(look), Type::Small));
+    return widest;
+}
+
 QStringList rowNames() {
     return {CountWords::tr("waiting"), CountWords::tr("rooted"), CountWords::tr("lost")};
 }
@@ -57,8 +64,7 @@ void drawOneLine(Canvas& canvas, const QRectF& area, const std::vector<const Cur
                  const std::vector<int>& ticks) {
     const double line = canvas.lineHeight(Type::Small), em = canvas.em();
     double widest = 0;
-    for (const Curve* curve : curves)
-        widest = std::max(widest, canvas.widthOf(tripleText({0, curve->stuck, curve->stuck, 0}), Type::Small));
+    for (const Curve* curve : curves) widest = std::max(widest, widestTriple(canvas, *curve));
     const std::vector<int> kept = thinned(ticks, days, widest + 0.6 * em);
     const int step = kept.size() > 1 ? kept[1] - kept[0] : 7;
     canvas.line({days.start - widest / 2, area.top(), area.right() - days.start + widest / 2, line},
@@ -121,7 +127,7 @@ double countRowsGutter(const Canvas& canvas, const CurvePicture& picture, RowsSh
     double widest = 0;
     for (const Curve* curve : counted(picture)) {
         if (shape == RowsShape::OneLineAnArm) {
-            const double half = canvas.widthOf(tripleText({0, curve->stuck, curve->stuck, 0}), Type::Small) / 2;
+            const double half = widestTriple(canvas, *curve) / 2;
             widest =
                 std::max(widest, std::min(canvas.widthOf(curve->name, Type::Small), kMostName * em) + half + 2.5 * em);
         }

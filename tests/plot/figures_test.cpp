@@ -50,6 +50,16 @@ core::Comparison manyLooks() {
     return comparison;
 }
 
+core::Comparison largeCounts() {
+    core::Comparison comparison = examples::manyArms(5);
+    for (core::Arm& arm : comparison.arms) {
+        arm.stuck = 98765;
+        for (core::LookCounts& look : arm.looks)
+            look = {.day = look.day, .waiting = 45678, .rooted = 34567, .lost = 18520};
+    }
+    return comparison;
+}
+
 const std::vector<Case>& allCases() {
     static const std::vector<Case> all = [] {
         std::vector<Case> cases;
@@ -63,6 +73,7 @@ const std::vector<Case>& allCases() {
         addAll(cases, "never checked", examples::neverChecked());
         addAll(cases, "a single look", singleLook());
         addAll(cases, "sixty looks", manyLooks());
+        addAll(cases, "large counts", largeCounts());
         cases.push_back({"one batch", plot::rootedByDayFigure(examples::batchSummary(), QStringLiteral("B260047K"))});
         cases.push_back({"a new batch", plot::rootedByDayFigure(core::BatchSummary{}, QStringLiteral("B260048N"))});
         return cases;
