@@ -104,6 +104,11 @@ QPushButton* BatchPage::makeButton(const QString& text, const QString& name, voi
     return button;
 }
 
+QPushButton* BatchPage::makeEdit(const QString& text, const QString& name, void (BatchPage::*act)()) {
+    edits_.push_back(makeButton(text, name, act));
+    return edits_.back();
+}
+
 QWidget* BatchPage::makeHead() {
     code_ = largeLabel(QStringLiteral("batchTitle"), 1.4);
     plant_ = new QLabel;
@@ -123,12 +128,12 @@ QWidget* BatchPage::makeHead() {
     names->addWidget(plant_);
     names->addWidget(state_, 1);
     auto* buttons = new QHBoxLayout;
-    auto* record = makeButton(tr("Record &check\u2026"), QStringLiteral("recordCheck"), &BatchPage::recordCheck);
+    auto* record = makeEdit(tr("Record &check\u2026"), QStringLiteral("recordCheck"), &BatchPage::recordCheck);
     buttons->addWidget(record);
-    buttons->addWidget(makeButton(tr("Edit b&atch\u2026"), QStringLiteral("editBatch"), &BatchPage::editBatch));
-    buttons->addWidget(makeButton(tr("Edit sess&ion\u2026"), QStringLiteral("editSession"), &BatchPage::editSession));
-    buttons->addWidget(closing_ = makeButton(QString(), QStringLiteral("closeOrReopen"), &BatchPage::closeOrReopen));
-    buttons->addWidget(makeButton(tr("De&lete batch"), QStringLiteral("deleteBatch"), &BatchPage::deleteBatch));
+    buttons->addWidget(makeEdit(tr("Edit b&atch\u2026"), QStringLiteral("editBatch"), &BatchPage::editBatch));
+    buttons->addWidget(makeEdit(tr("Edit sess&ion\u2026"), QStringLiteral("editSession"), &BatchPage::editSession));
+    buttons->addWidget(closing_ = makeEdit(QString(), QStringLiteral("closeOrReopen"), &BatchPage::closeOrReopen));
+    buttons->addWidget(makeEdit(tr("De&lete batch"), QStringLiteral("deleteBatch"), &BatchPage::deleteBatch));
     buttons->addStretch();
     buttons->addWidget(print_ =
                            makeButton(tr("&Print preview\u2026"), QStringLiteral("printBatch"), &BatchPage::print));
@@ -183,10 +188,9 @@ QWidget* BatchPage::makeChecks() {
     caption->setBuddy(table_);
     auto* row = new QHBoxLayout;
     row->addWidget(caption, 1);
-    row->addWidget(editCheck_ =
-                       makeButton(tr("Edi&t check\u2026"), QStringLiteral("editCheck"), &BatchPage::editCheck));
+    row->addWidget(editCheck_ = makeEdit(tr("Edi&t check\u2026"), QStringLiteral("editCheck"), &BatchPage::editCheck));
     row->addWidget(deleteCheck_ =
-                       makeButton(tr("Delete chec&k"), QStringLiteral("deleteCheck"), &BatchPage::deleteCheck));
+                       makeEdit(tr("Delete chec&k"), QStringLiteral("deleteCheck"), &BatchPage::deleteCheck));
     auto* checks = new QWidget;
     auto* layout = new QVBoxLayout(checks);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -203,8 +207,10 @@ void BatchPage::showView() {
     table_->resizeColumnsToContents();
     const int row = checks_->rowOf(kept);
     if (checks_->rowCount() > 0) table_->selectRow(row >= 0 ? row : checks_->rowCount() - 1);
-    editCheck_->setEnabled(checks_->rowCount() > 0);
-    deleteCheck_->setEnabled(checks_->rowCount() > 0);
+    const bool isWritable = !context_.workspace.isReadOnly();
+    for (QPushButton* edit : edits_) edit->setEnabled(isWritable);
+    editCheck_->setEnabled(isWritable && checks_->rowCount() > 0);
+    deleteCheck_->setEnabled(isWritable && checks_->rowCount() > 0);
     code_->setText(view.code);
     plant_->setText(plantNameAsHtml(view.plant));
     state_->setText(view.state);
@@ -252,7 +258,7 @@ void BatchPage::recordCheck() {
 
 void BatchPage::editCheck() {
     const core::Check* check = checks_->checkAt(table_->currentIndex().row());
-    if (check == nullptr) return;
+    if (check == nullptr || context_.workspace.isReadOnly()) return;
     auto* dialog = new CheckDialog(
         CheckDraft::of(model_->view().record, model_->shelves(), check, check->checkedOn), model_->today(),
         [this](const core::Check& kept) { return model_->change(kept); }, this);
@@ -262,7 +268,7 @@ void BatchPage::editCheck() {
 
 void BatchPage::deleteCheck() {
     const core::Check* check = checks_->checkAt(table_->currentIndex().row());
-    if (check == nullptr) return;
+    if (check == nullptr || context_.workspace.isReadOnly()) return;
     const Outcome outcome = model_->remove(check->id);
     if (!outcome.isDone) emit said(sentencesOf(outcome.refusals));
 }

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 #include <memory>
+#include <vector>
 
 #include "app/desktop/page.h"
 
@@ -44,6 +45,7 @@ class BatchPage : public QWidget {
     QWidget* makeHead();
     QWidget* makeFacts();
     QWidget* makeChecks();
+    QPushButton* makeEdit(const QString& text, const QString& name, void (BatchPage::*act)());
     QPushButton* makeButton(const QString& text, const QString& name, void (BatchPage::*act)());
     void showView();
     void showSummary();
@@ -67,6 +69,7 @@ class BatchPage : public QWidget {
     QFormLayout* facts_{};
     QTableView* table_{};
     FigurePanel* curve_{};
+    std::vector<QPushButton*> edits_;  // what a logbook that is only read has no use for
     QPushButton* closing_{};
     QPushButton* print_{};
     QPushButton* editCheck_{};

@@ -27,6 +27,7 @@ BatchPageModel::BatchPageModel(Workspace& workspace, QObject* parent) : QObject(
 }
 
 bool BatchPageModel::show(core::BatchId batch) {
+    clear();
     batch_ = batch;
     refresh();
     return hasBatch();
@@ -47,8 +48,8 @@ void BatchPageModel::refresh() {
         emit gone();
         return;
     }
-    // The old sums stay on the screen until the new ones are there, unless they are another batch's.
-    auto before = view_ && view_->record.batch.id == batch_ ? view_->summary : nullptr;
+    // After an edit the old sums stay on the screen until the new ones are there.
+    auto before = view_ ? view_->summary : nullptr;
     view_.emplace();
     view_->record = std::move(*record);
     view_->summary = std::move(before);

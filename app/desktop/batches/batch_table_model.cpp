@@ -60,7 +60,7 @@ int BatchTableModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant BatchTableModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    if (!index.isValid()) return {};
     const auto column = static_cast<BatchColumn>(index.column());
     switch (role) {
         case Qt::DisplayRole:

@@ -49,7 +49,7 @@ int CheckTableModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant CheckTableModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    if (!index.isValid()) return {};
     if (role == Qt::TextAlignmentRole) return QVariant::fromValue(alignmentOf(index.column()));
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     const core::Check& check = *checkAt(index.row());

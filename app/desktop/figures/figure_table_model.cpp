@@ -18,7 +18,7 @@ int FigureTableModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant FigureTableModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    if (!index.isValid()) return {};
     if (role == Qt::DisplayRole || role == Qt::ToolTipRole)
         return table_.rows[static_cast<std::size_t>(index.row())].value(index.column());
     if (role == Qt::TextAlignmentRole)

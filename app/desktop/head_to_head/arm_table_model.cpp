@@ -59,7 +59,7 @@ int ArmTableModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant ArmTableModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    if (!index.isValid()) return {};
     const core::Arm& arm = arms_[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) return cellOf(arm, index.column());
     if (role == Qt::ToolTipRole) {

@@ -21,7 +21,7 @@ int AllocationTableModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant AllocationTableModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    if (!index.isValid()) return {};
     const auto cutting = static_cast<std::size_t>(index.row() * perLine + index.column());
     if (cutting >= allocation_.armOfCutting.size()) return {};
     const int arm = allocation_.armOfCutting[cutting];

@@ -41,6 +41,8 @@ void SessionGrid::removeCurrentRow() {
 }
 
 void SessionGrid::keyPressEvent(QKeyEvent* event) {
+    // What a cell's editor leaves over reaches us too; the delegate deals with it.
+    if (state() == EditingState) return QTableView::keyPressEvent(event);
     const bool isPlain = (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) == 0;
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (isPlain && isEnter && currentIndex().isValid()) {

@@ -28,7 +28,7 @@ int SessionGridModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant SessionGridModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    if (!index.isValid()) return {};
     const SessionRow& cells = row(index.row());
     const SessionColumn column = columnOf(index);
     const bool isMethod = column == SessionColumn::Method;
@@ -71,7 +71,7 @@ QVariant SessionGridModel::headerData(int section, Qt::Orientation orientation, 
 }
 
 Qt::ItemFlags SessionGridModel::flags(const QModelIndex& index) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return Qt::NoItemFlags;
+    if (!index.isValid()) return Qt::NoItemFlags;
     const Qt::ItemFlags seen = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
     return isLocked(row(index.row()), columnOf(index)) ? seen : seen | Qt::ItemIsEditable;
 }

@@ -22,9 +22,9 @@ using pages::named;
 using pages::press;
 using pages::type;
 
-class BatchesPageTest : public pages::Desk {
+class Batches : public pages::Desk {
   protected:
-    BatchesPageTest() {
+    Batches() {
         fill(support::recordsOf({support::aBatch()
                                      .code("B260001A")
                                      .looked(14, {.rooted = 9, .lost = 2})
@@ -46,7 +46,7 @@ class BatchesPageTest : public pages::Desk {
     std::unique_ptr<desktop::BatchesPage> page_;
 };
 
-TEST_F(BatchesPageTest, FiltersWhileOneTypes) {
+TEST_F(Batches, FiltersWhileOneTypes) {
     const pages::Obeys rules(table().model());
     page_->focusFilter();
     type(QStringLiteral("nikko"));
@@ -55,7 +55,7 @@ TEST_F(BatchesPageTest, FiltersWhileOneTypes) {
     EXPECT_EQ(named<QLabel>(*page_, "batchCounts").text(), QStringLiteral("1 of 3 batches"));
 }
 
-TEST_F(BatchesPageTest, SaysThatNothingMatchesAndOffersToClearTheFilter) {
+TEST_F(Batches, SaysThatNothingMatchesAndOffersToClearTheFilter) {
     page_->focusFilter();
     type(QStringLiteral("orchid"));
     EXPECT_TRUE(named<QLabel>(*page_, "emptyTitle").isVisible());
@@ -65,7 +65,7 @@ TEST_F(BatchesPageTest, SaysThatNothingMatchesAndOffersToClearTheFilter) {
     EXPECT_EQ(table().model()->rowCount(), 3);
 }
 
-TEST_F(BatchesPageTest, TeachesWhileThereIsNoBatch) {
+TEST_F(Batches, TeachesWhileThereIsNoBatch) {
     fill(support::recordsOf({}));
     EXPECT_EQ(named<QLabel>(*page_, "emptyTitle").text(), QStringLiteral("No batches yet"));
     const QSignalSpy wanted(page_.get(), &desktop::Page::taskWanted);
@@ -73,7 +73,7 @@ TEST_F(BatchesPageTest, TeachesWhileThereIsNoBatch) {
     EXPECT_EQ(wanted.count(), 1);
 }
 
-TEST_F(BatchesPageTest, CopiesTheSelectedRowsWithHeadings) {
+TEST_F(Batches, CopiesTheSelectedRowsWithHeadings) {
     table().selectRow(0);
     table().setFocus();
     press(Qt::Key_C, Qt::ControlModifier);
@@ -83,7 +83,7 @@ TEST_F(BatchesPageTest, CopiesTheSelectedRowsWithHeadings) {
     EXPECT_TRUE(lines[1].startsWith(shown(0, 0) + QLatin1Char('\t')));
 }
 
-TEST_F(BatchesPageTest, EnterOpensABatchAndEscapeComesBack) {
+TEST_F(Batches, EnterOpensABatchAndEscapeComesBack) {
     table().selectRow(0);
     table().setFocus();
     const QString code = shown(0, 0);
@@ -95,7 +95,7 @@ TEST_F(BatchesPageTest, EnterOpensABatchAndEscapeComesBack) {
     EXPECT_EQ(shown(table().currentIndex().row(), 0), code);
 }
 
-TEST_F(BatchesPageTest, RefusesToChangeAFigureOfLastMonthThatLaterChecksForbid) {
+TEST_F(Batches, RefusesToChangeAFigureOfLastMonthThatLaterChecksForbid) {
     open("B260001A");
     const pages::Obeys rules(checks().model());
     checks().selectRow(0);
@@ -107,20 +107,20 @@ TEST_F(BatchesPageTest, RefusesToChangeAFigureOfLastMonthThatLaterChecksForbid) 
     EXPECT_EQ(rooted.text(), QStringLiteral("9"));
     rooted.setFocus();
     rooted.selectAll();
-    QTest::keyClicks(&rooted, QStringLiteral("13"));
+    QTest::keyClicks(&rooted, QStringLiteral("15"));
     named<QPushButton>(*dialog, "saveCheck").click();
     EXPECT_TRUE(dialog->isVisible());
-    EXPECT_EQ(rooted.text(), QStringLiteral("13"));
+    EXPECT_EQ(rooted.text(), QStringLiteral("15"));
     QStringList sentences;
     for (const desktop::FaultLabel* label : dialog->findChildren<desktop::FaultLabel*>())
         sentences.append(label->fault());
     const QString said = sentences.join(QLatin1Char(' '));
-    EXPECT_TRUE(said.contains(QStringLiteral("Rooted is 13"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("Rooted is 15"))) << said.toStdString();
     EXPECT_TRUE(said.contains(QStringLiteral("later checks account for 10"))) << said.toStdString();
     EXPECT_EQ(batch("B260001A").checks[0].rooted, 9);
 }
 
-TEST_F(BatchesPageTest, CarriesThroughAChangeThatAllLaterChecksAllow) {
+TEST_F(Batches, CarriesThroughAChangeThatAllLaterChecksAllow) {
     open("B260001A");
     checks().selectRow(0);
     checks().setFocus();
@@ -136,7 +136,7 @@ TEST_F(BatchesPageTest, CarriesThroughAChangeThatAllLaterChecksAllow) {
     EXPECT_EQ(checks().model()->index(0, 2).data().toString(), QStringLiteral("+9"));
 }
 
-TEST_F(BatchesPageTest, RecordsACheckOfToday) {
+TEST_F(Batches, RecordsACheckOfToday) {
     open("B260003E");
     named<QPushButton>(*page_, "recordCheck").click();
     auto* dialog = pages::opened<desktop::CheckDialog>(*page_);
@@ -151,7 +151,7 @@ TEST_F(BatchesPageTest, RecordsACheckOfToday) {
     EXPECT_EQ(checks().model()->rowCount(), 1);
 }
 
-TEST_F(BatchesPageTest, DeletesACheckAtOnceAndUndoBringsItBack) {
+TEST_F(Batches, DeletesACheckAtOnceAndUndoBringsItBack) {
     open("B260001A");
     checks().selectRow(1);
     checks().setFocus();
@@ -162,7 +162,7 @@ TEST_F(BatchesPageTest, DeletesACheckAtOnceAndUndoBringsItBack) {
     EXPECT_EQ(checks().model()->rowCount(), 3);
 }
 
-TEST_F(BatchesPageTest, DeletesABatchWithoutAskingAndUndoBringsItBackWithItsChecks) {
+TEST_F(Batches, DeletesABatchWithoutAskingAndUndoBringsItBackWithItsChecks) {
     open("B260001A");
     const core::BatchRecord before = batch("B260001A");
     named<QPushButton>(*page_, "deleteBatch").click();
@@ -174,7 +174,7 @@ TEST_F(BatchesPageTest, DeletesABatchWithoutAskingAndUndoBringsItBackWithItsChec
     EXPECT_EQ(table().model()->rowCount(), 3);
 }
 
-TEST_F(BatchesPageTest, ClosesWithAReasonAndReopens) {
+TEST_F(Batches, ClosesWithAReasonAndReopens) {
     open("B260003E");
     named<QPushButton>(*page_, "closeOrReopen").click();
     auto* dialog = pages::opened<desktop::CloseDialog>(*page_);
@@ -187,7 +187,7 @@ TEST_F(BatchesPageTest, ClosesWithAReasonAndReopens) {
     EXPECT_FALSE(batch("B260003E").batch.closedOn.has_value());
 }
 
-TEST_F(BatchesPageTest, PrintsTheSummaryOnceItIsWorkedOut) {
+TEST_F(Batches, PrintsTheSummaryOnceItIsWorkedOut) {
     open("B260001A");
     ASSERT_TRUE(pages::comesTrue([&] { return named<QPushButton>(*page_, "printBatch").isEnabled(); }));
     ASSERT_NE(page_->sheet(), nullptr);

@@ -22,6 +22,7 @@ namespace pages {
 class Desk : public testing::Test {
   protected:
     Desk();
+    ~Desk() override;
 
     /// The logbook gets these and forgets that it did: there is nothing to undo about it for a test.
     void fill(const core::Records& records);

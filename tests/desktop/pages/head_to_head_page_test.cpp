@@ -23,9 +23,9 @@ namespace {
 
 using pages::named;
 
-class HeadToHeadPageTest : public pages::Desk {
+class HeadToHead : public pages::Desk {
   protected:
-    HeadToHeadPageTest() {
+    HeadToHead() {
         fill(support::recordsOf(
             {support::aBatch().looked(14, {.rooted = 6, .lost = 4}).looked(28, {.rooted = 5, .lost = 3}),
              support::aBatch().looked(14, {.rooted = 8}).looked(28, {.rooted = 7, .lost = 2}),
@@ -55,7 +55,7 @@ class HeadToHeadPageTest : public pages::Desk {
     std::unique_ptr<desktop::HeadToHeadPage> page_;
 };
 
-TEST_F(HeadToHeadPageTest, ShowsTheVeryFiguresOfTheComparison) {
+TEST_F(HeadToHead, ShowsTheVeryFiguresOfTheComparison) {
     open();
     const pages::Obeys rules(named<QTableView>(*page_, "armTable").model());
     const core::Comparison comparison = expected();
@@ -76,7 +76,7 @@ TEST_F(HeadToHeadPageTest, ShowsTheVeryFiguresOfTheComparison) {
         EXPECT_TRUE(named<QLabel>(*page_, "comparisonCautions").text().contains(QString::fromStdString(caution)));
 }
 
-TEST_F(HeadToHeadPageTest, ShowsAllFiguresOfThePairBehindAButton) {
+TEST_F(HeadToHead, ShowsAllFiguresOfThePairBehindAButton) {
     open();
     auto& table = named<QTableView>(*page_, "pairTable");
     const pages::Obeys rules(table.model());
@@ -89,7 +89,7 @@ TEST_F(HeadToHeadPageTest, ShowsAllFiguresOfThePairBehindAButton) {
         EXPECT_EQ(table.model()->index(row, 1).data().toString(), figures.rows[static_cast<std::size_t>(row)][1]);
 }
 
-TEST_F(HeadToHeadPageTest, AsksAgainForAnotherPlantAndHorizon) {
+TEST_F(HeadToHead, AsksAgainForAnotherPlantAndHorizon) {
     open();
     auto& plants = named<QComboBox>(*page_, "plant");
     plants.setCurrentIndex(plants.findData(QVariant::fromValue<qlonglong>(support::hebe.value)));
@@ -107,7 +107,7 @@ TEST_F(HeadToHeadPageTest, AsksAgainForAnotherPlantAndHorizon) {
     EXPECT_TRUE(named<QLabel>(*page_, "horizonReason").text().contains(QStringLiteral("14")));
 }
 
-TEST_F(HeadToHeadPageTest, MarksAHorizonThatCannotBe) {
+TEST_F(HeadToHead, MarksAHorizonThatCannotBe) {
     open();
     auto& horizon = named<QLineEdit>(*page_, "horizon");
     QTest::keyClicks(&horizon, QStringLiteral("0"));
@@ -119,7 +119,7 @@ TEST_F(HeadToHeadPageTest, MarksAHorizonThatCannotBe) {
     EXPECT_EQ(horizon.text(), QStringLiteral("0"));
 }
 
-TEST_F(HeadToHeadPageTest, TheNewestQuestionIsTheOneThatIsAnswered) {
+TEST_F(HeadToHead, TheNewestQuestionIsTheOneThatIsAnswered) {
     desktop::HeadToHeadModel model(workspace_);
     model.setWatched(true);
     for (int day = 1; day <= 12; ++day) model.setHorizon(day);
@@ -128,7 +128,7 @@ TEST_F(HeadToHeadPageTest, TheNewestQuestionIsTheOneThatIsAnswered) {
     EXPECT_EQ(model.view().comparison->horizonDay, 12);
 }
 
-TEST_F(HeadToHeadPageTest, FollowsAnEditOfTheLogbook) {
+TEST_F(HeadToHead, FollowsAnEditOfTheLogbook) {
     open();
     const QString before = cell(0, desktop::ArmTableModel::Stuck);
     EXPECT_TRUE(workspace_.undo());  // takes the records back that the desk was filled with
@@ -138,7 +138,7 @@ TEST_F(HeadToHeadPageTest, FollowsAnEditOfTheLogbook) {
     EXPECT_EQ(cell(0, desktop::ArmTableModel::Stuck), before);
 }
 
-TEST_F(HeadToHeadPageTest, ShowsTheFiguresOfAPictureAsATable) {
+TEST_F(HeadToHead, ShowsTheFiguresOfAPictureAsATable) {
     open();
     auto& panel = named<desktop::FigurePanel>(*page_, "curvesFigure");
     auto& table = named<QTableView>(panel, "curvesFigureTable");
@@ -148,7 +148,7 @@ TEST_F(HeadToHeadPageTest, ShowsTheFiguresOfAPictureAsATable) {
     EXPECT_GT(table.model()->rowCount(), 0);
 }
 
-TEST_F(HeadToHeadPageTest, WritesThePdfOfTheComparison) {
+TEST_F(HeadToHead, WritesThePdfOfTheComparison) {
     open();
     const QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("comparison.pdf"));

@@ -14,9 +14,9 @@ namespace {
 
 using pages::named;
 
-class PrintPreviewTest : public pages::Desk {
+class Preview : public pages::Desk {
   protected:
-    PrintPreviewTest() {
+    Preview() {
         report::Sheet sheet;
         sheet.title = QStringLiteral("A sheet");
         sheet.blocks = {report::Heading{QStringLiteral("Counts")},
@@ -29,13 +29,13 @@ class PrintPreviewTest : public pages::Desk {
     std::unique_ptr<desktop::PrintPreview> preview_;
 };
 
-TEST_F(PrintPreviewTest, BeginsWithTheLogbooksPaperAndTakesAnother) {
+TEST_F(Preview, BeginsWithTheLogbooksPaperAndTakesAnother) {
     EXPECT_EQ(preview_->paper(), report::Paper::A4);
     named<QComboBox>(*preview_, "paper").setCurrentIndex(1);
     EXPECT_EQ(preview_->paper(), report::Paper::Letter);
 }
 
-TEST_F(PrintPreviewTest, SavesAPdfAndSaysSo) {
+TEST_F(Preview, SavesAPdfAndSaysSo) {
     const QTemporaryDir folder;
     prompts_.willPickFileToSave(folder.filePath(QStringLiteral("sheet.pdf")));
     const QSignalSpy said(preview_.get(), &desktop::PrintPreview::said);
@@ -44,7 +44,7 @@ TEST_F(PrintPreviewTest, SavesAPdfAndSaysSo) {
     EXPECT_EQ(said.count(), 1);
 }
 
-TEST_F(PrintPreviewTest, StaysOpenWhenTheFileCannotBeWritten) {
+TEST_F(Preview, StaysOpenWhenTheFileCannotBeWritten) {
     prompts_.willPickFileToSave(QStringLiteral("/no such folder/sheet.pdf"));
     const QSignalSpy failed(&workspace_, &desktop::Workspace::failed);
     named<QPushButton>(*preview_, "savePdf").click();
@@ -52,7 +52,7 @@ TEST_F(PrintPreviewTest, StaysOpenWhenTheFileCannotBeWritten) {
     EXPECT_EQ(failed.count(), 1);
 }
 
-TEST_F(PrintPreviewTest, DoesNothingWhenThePersonChangesTheirMind) {
+TEST_F(Preview, DoesNothingWhenThePersonChangesTheirMind) {
     prompts_.willPickFileToSave(QString());
     named<QPushButton>(*preview_, "savePdf").click();
     EXPECT_TRUE(preview_->isVisible());

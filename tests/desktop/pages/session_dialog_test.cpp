@@ -24,9 +24,9 @@ using pages::named;
 using pages::press;
 using pages::type;
 
-class SessionDialogTest : public pages::Desk {
+class NewSession : public pages::Desk {
   protected:
-    SessionDialogTest() {
+    NewSession() {
         fill(support::recordsOf(
             {support::aBatch().looked(14, {.rooted = 6}), support::aBatch().at(support::benchWest)}));
         open();
@@ -84,7 +84,7 @@ class SessionDialogTest : public pages::Desk {
     std::unique_ptr<SessionDialog> dialog_;
 };
 
-TEST_F(SessionDialogTest, SavesSeveralBatchesTypedWithTheKeyboardAlone) {
+TEST_F(NewSession, SavesSeveralBatchesTypedWithTheKeyboardAlone) {
     const pages::Obeys rules(grid().model());
     const std::size_t before = logbook().batchLines().size();
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
@@ -111,7 +111,7 @@ TEST_F(SessionDialogTest, SavesSeveralBatchesTypedWithTheKeyboardAlone) {
     EXPECT_EQ(logbook().batchLines().size(), before);
 }
 
-TEST_F(SessionDialogTest, TellsTheCodesThatWereGiven) {
+TEST_F(NewSession, TellsTheCodesThatWereGiven) {
     const QSignalSpy said(dialog_.get(), &SessionDialog::said);
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
     press(Qt::Key_Return, Qt::ControlModifier);
@@ -120,14 +120,14 @@ TEST_F(SessionDialogTest, TellsTheCodesThatWereGiven) {
     EXPECT_TRUE(said.front().front().toString().contains(QString::fromStdString(code)));
 }
 
-TEST_F(SessionDialogTest, TheQuotationMarkCopiesTheCellAbove) {
+TEST_F(NewSession, TheQuotationMarkCopiesTheCellAbove) {
     enterRow({nameOf(support::hebe), "", "nodal", "", nameOf(support::tubNorth), "", "24", "from the north side"});
     goTo(1, SessionColumn::Note);
     type(QStringLiteral("\""));
     EXPECT_EQ(cell(1, SessionColumn::Note), QStringLiteral("from the north side"));
 }
 
-TEST_F(SessionDialogTest, AnOfferedRowIsNotSavedUntilSomebodyTouchesIt) {
+TEST_F(NewSession, AnOfferedRowIsNotSavedUntilSomebodyTouchesIt) {
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
     ASSERT_EQ(grid().model()->rowCount(), 2);
     EXPECT_TRUE(named<QLabel>(*dialog_, "sums").text().startsWith(QStringLiteral("1 batch,")));
@@ -135,7 +135,7 @@ TEST_F(SessionDialogTest, AnOfferedRowIsNotSavedUntilSomebodyTouchesIt) {
     EXPECT_TRUE(named<QLabel>(*dialog_, "sums").text().startsWith(QStringLiteral("2 batches,")));
 }
 
-TEST_F(SessionDialogTest, JumpsToTheFirstFaultAndKeepsWhatWasTyped) {
+TEST_F(NewSession, JumpsToTheFirstFaultAndKeepsWhatWasTyped) {
     const std::size_t before = logbook().batchLines().size();
     enterRow({nameOf(support::hebe), "", "", "", "Moon", "", "two dozen", ""});
     press(Qt::Key_Return, Qt::ControlModifier);
@@ -150,7 +150,7 @@ TEST_F(SessionDialogTest, JumpsToTheFirstFaultAndKeepsWhatWasTyped) {
     EXPECT_EQ(logbook().batchLines().size(), before);
 }
 
-TEST_F(SessionDialogTest, LosesNothingWhenItIsClosedUnsaved) {
+TEST_F(NewSession, LosesNothingWhenItIsClosedUnsaved) {
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
     press(Qt::Key_Escape);
     EXPECT_FALSE(dialog_->isVisible());
@@ -162,7 +162,7 @@ TEST_F(SessionDialogTest, LosesNothingWhenItIsClosedUnsaved) {
     EXPECT_TRUE(cell(0, SessionColumn::Plant).isEmpty());
 }
 
-TEST_F(SessionDialogTest, SplitsACountByChanceAndStoresTheSeed) {
+TEST_F(NewSession, SplitsACountByChanceAndStoresTheSeed) {
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "25", ""});
     goTo(0, SessionColumn::Count);
     auto* split = splitOver({support::tubNorth, support::benchWest});
@@ -195,7 +195,7 @@ TEST_F(SessionDialogTest, SplitsACountByChanceAndStoresTheSeed) {
     EXPECT_EQ(counts[0] + counts[1], 25);
 }
 
-TEST_F(SessionDialogTest, AsksForTwoArmsBeforeItSplits) {
+TEST_F(NewSession, AsksForTwoArmsBeforeItSplits) {
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "25", ""});
     goTo(0, SessionColumn::Count);
     auto* split = splitOver({support::tubNorth});
@@ -205,7 +205,7 @@ TEST_F(SessionDialogTest, AsksForTwoArmsBeforeItSplits) {
     EXPECT_EQ(grid().model()->rowCount(), 2);
 }
 
-TEST_F(SessionDialogTest, JoinsASplitAgain) {
+TEST_F(NewSession, JoinsASplitAgain) {
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "25", ""});
     goTo(0, SessionColumn::Count);
     named<QPushButton>(*splitOver({support::tubNorth, support::benchWest}), "agree").click();
@@ -216,7 +216,7 @@ TEST_F(SessionDialogTest, JoinsASplitAgain) {
     EXPECT_EQ(cell(0, SessionColumn::Station), nameOf(support::tubNorth));
 }
 
-TEST_F(SessionDialogTest, ShowsWhichCuttingGoesWhere) {
+TEST_F(NewSession, ShowsWhichCuttingGoesWhere) {
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "13", ""});
     goTo(0, SessionColumn::Count);
     auto* split = splitOver({support::tubNorth, support::benchWest});
@@ -228,7 +228,7 @@ TEST_F(SessionDialogTest, ShowsWhichCuttingGoesWhere) {
     EXPECT_FALSE(map.index(1, 3).data().isValid());
 }
 
-TEST_F(SessionDialogTest, DescribesANewStationOnTheSpot) {
+TEST_F(NewSession, DescribesANewStationOnTheSpot) {
     enterRow({nameOf(support::hebe), "", "", "", "Windowsill", "", "8", ""});
     goTo(0, SessionColumn::Station);
     named<QPushButton>(*dialog_, "newStation").click();
@@ -242,7 +242,7 @@ TEST_F(SessionDialogTest, DescribesANewStationOnTheSpot) {
     EXPECT_EQ(core::find(workspace_.shelves().stations, batch.station)->name, "Windowsill");
 }
 
-TEST_F(SessionDialogTest, SaysWhenAStationIsTooFullButSavesAllTheSame) {
+TEST_F(NewSession, SaysWhenAStationIsTooFullButSavesAllTheSame) {
     core::Records records = support::recordsOf({});
     for (core::Station& station : records.shelves.stations) station.rows = 2, station.columns = 5;
     fill(records);
