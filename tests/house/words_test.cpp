@@ -21,7 +21,7 @@ void expectNowhere(const std::vector<std::string>& folders, const std::regex& pa
 const std::vector<std::string> everywhere = {"stats", "core", "db", "app", "tests"};
 
 TEST(Words, NothingIsLeftUnfinished) {
-    expectNowhere(everywhere, std::regex("TODO|FIXME|XXX|GTEST_SKIP|DISABLED_|QSKIP"));
+    expectNowhere(everywhere, std::regex("TODO|FIXME|\\bXXX\\b|not implemented|GTEST_SKIP|DISABLED_|QSKIP"));
 }
 
 TEST(Words, NoTestSleeps) {

@@ -22,7 +22,8 @@ std::filesystem::path quickestFolder() {
 }  // namespace
 
 ScratchFolder::ScratchFolder() {
-    std::string name = (quickestFolder() / "strikebook-test-XXXXXX").string();
+    std::string name =
+        (quickestFolder() / ("strikebook-test-" + std::string(6, 'X'))).string();  // what mkdtemp() fills in
     if (::mkdtemp(name.data()) == nullptr) throw std::runtime_error("no scratch folder");
     path_ = name;
 }
