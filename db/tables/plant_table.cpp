@@ -9,7 +9,8 @@ constexpr const char* insertPlant = R"(
     INSERT INTO plants (id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired)
     VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8))";
 constexpr const char* updatePlant = R"(
-    UPDATE plants SET botanical_name = ?2, cultivar = ?3, common_name = ?4, is_protected = ?5, usual_rooting_days_high = ?6, note = ?7, is_retired = ?8
+    UPDATE plants SET botanical_name = ?2, cultivar = ?3, common_name = ?4, is_protected = ?5, usual_rooting_days_high = ?6,
+                      note = ?7, is_retired = ?8
     WHERE id = ?1)";
 constexpr const char* deletePlant = "DELETE FROM plants WHERE id = ?1";
 constexpr const char* selectPlants = R"(
