@@ -32,6 +32,7 @@ class CheckReading {
 
   private:
     void takeInto(std::vector<ReadCheck>& checks, const std::string& code, TableRow& row);
+    static ReadCheck* checkOfDay(std::vector<ReadCheck>& checks, core::Date day, TableRow& row);
     core::LossCauseId causeNamed(const std::string& name, TableRow& row);
     void judge(core::BatchRecord& record, std::vector<ReadCheck>& checks);
 
@@ -65,24 +66,8 @@ void CheckReading::takeInto(std::vector<ReadCheck>& checks, const std::string& c
                       " is named as the cause, but nothing was lost; say how many in lost, or leave cause empty.");
     const core::LossCauseId causeId = causeNamed(cause, row);
     if (!row.isSound() || !day) return;
-    const auto sameDay = [&](const ReadCheck& read) { return read.check.checkedOn == *day; };
-    // Rows mostly come in order, so the day is most likely the last one.
-    auto found = std::find_if(checks.rbegin(), checks.rend(), sameDay);
-    if (found == checks.rend()) {
-        if (checks.size() == mostChecksOfABatch)
-            return row.fault("batch", code + " has more than " + std::to_string(mostChecksOfABatch) +
-                                          " checks; no batch needs so many.");
-        checks.push_back({.check = {.id = {newId()},
-                                    .batch = {},
-                                    .checkedOn = *day,
-                                    .rooted = 0,
-                                    .withdrawn = 0,
-                                    .losses = {},
-                                    .note = note},
-                          .row = row.number(),
-                          .causes = {}});
-        found = checks.rbegin();
-    }
+    ReadCheck* found = checkOfDay(checks, *day, row);
+    if (found == nullptr) return;
     core::Check& check = found->check;
     if (std::ranges::count(found->causes, cause) > 0)
         return row.fault("checked_on", code + " has a row for " + core::isoText(*day) +
@@ -97,6 +82,23 @@ void CheckReading::takeInto(std::vector<ReadCheck>& checks, const std::string& c
     check.rooted = core::countSum(check.rooted, rooted);
     check.withdrawn = core::countSum(check.withdrawn, withdrawn);
     if (lost > 0) check.losses.push_back({.cause = causeId, .count = lost});
+}
+
+/// The day's check, made where this row is its first; nothing where that would be one too many.
+ReadCheck* CheckReading::checkOfDay(std::vector<ReadCheck>& checks, core::Date day, TableRow& row) {
+    // Rows mostly come in order, so the day is most likely the last one.
+    for (auto read = checks.rbegin(); read != checks.rend(); ++read)
+        if (read->check.checkedOn == day) return &*read;
+    if (checks.size() == mostChecksOfABatch) {
+        row.fault("batch", core::quotable(row.text("batch")) + " has more than " + std::to_string(mostChecksOfABatch) +
+                               " checks; no batch needs so many.");
+        return nullptr;
+    }
+    ReadCheck& read = checks.emplace_back();
+    read.check.id.value = newId();
+    read.check.checkedOn = day;
+    read.row = row.number();
+    return &read;
 }
 
 core::LossCauseId CheckReading::causeNamed(const std::string& name, TableRow& row) {
