@@ -30,6 +30,7 @@ struct FolderContents {
 };
 
 /// All or nothing is the caller's: when there are faults, `records` must not be used.
-[[nodiscard]] FolderContents readFolder(const std::filesystem::path& folder, core::Date today, std::stop_token stop = {});
+[[nodiscard]] FolderContents readFolder(const std::filesystem::path& folder, core::Date today,
+                                        std::stop_token stop = {});
 
 }  // namespace db
