@@ -12,6 +12,7 @@
 #include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <array>
 
 #include "app/desktop/batches/batch_table_model.h"
@@ -78,12 +79,7 @@ QWidget* BatchListPage::makeTable() {
     table_->horizontalHeader()->setSortIndicator(static_cast<int>(BatchColumn::Day), Qt::DescendingOrder);
     table_->setSortingEnabled(true);
     table_->horizontalHeader()->setContextMenuPolicy(Qt::CustomContextMenu);
-    // By what usually stands in them, in characters.
-    constexpr std::array<int, batchColumns> characters{11, 12, 26, 15, 16, 7, 8, 6, 11, 11, 19, 13, 9};
-    for (int column = 0; column < batchColumns; ++column)
-        table_->setColumnWidth(column, characters[static_cast<std::size_t>(column)] * fontMetrics().averageCharWidth() +
-                                           fontMetrics().height());
-    table_->horizontalHeader()->setStretchLastSection(true);
+    setWidths();
     table_->installEventFilter(this);
     copyOnRequest(*table_, [this](const QString& sentence) { emit said(sentence); });
     connect(table_, &QTableView::doubleClicked, this, &BatchListPage::openCurrent);
@@ -99,6 +95,32 @@ QWidget* BatchListPage::makeTable() {
         menu.exec(table_->horizontalHeader()->mapToGlobal(place));
     });
     return table_;
+}
+
+void BatchListPage::setWidths() {
+    // What usually stands in a column, or its heading with the mark of sorting; the plant takes what is left.
+    const std::array<QString, batchColumns> usual{QStringLiteral("B260047K"),
+                                                  QStringLiteral("0000-00-00"),
+                                                  {},
+                                                  tr("aerated water"),
+                                                  tr("Bench west 2"),
+                                                  {},
+                                                  {},
+                                                  {},
+                                                  {},
+                                                  {},
+                                                  plot::percentText(100, 100),
+                                                  plot::limitsText({.low = 0.85, .high = 1.0}),
+                                                  tr("closed")};
+    const int em = fontMetrics().height();
+    for (int column = 0; column < batchColumns; ++column) {
+        const QString heading = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        const int text = fontMetrics().horizontalAdvance(usual[static_cast<std::size_t>(column)]);
+        table_->setColumnWidth(column, std::max(text, fontMetrics().horizontalAdvance(heading)) + em * 3 / 4);
+    }
+    constexpr int plant = static_cast<int>(BatchColumn::Plant);
+    table_->horizontalHeader()->setMinimumSectionSize(em * 2);
+    table_->horizontalHeader()->setSectionResizeMode(plant, QHeaderView::Stretch);
 }
 
 QWidget* BatchListPage::makeEmpty() {

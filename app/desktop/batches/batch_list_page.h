@@ -37,6 +37,7 @@ class BatchListPage : public QWidget {
   private:
     void build();
     QWidget* makeTable();
+    void setWidths();
     QWidget* makeEmpty();
     void readAll();
     void refresh(const db::Changes& changes);

@@ -89,8 +89,8 @@ void BatchPage::build() {
     auto* body = new QSplitter(Qt::Horizontal);
     body->addWidget(makeFacts());
     body->addWidget(right);
-    body->setStretchFactor(0, 2);
-    body->setStretchFactor(1, 5);
+    body->setStretchFactor(0, 0);
+    body->setStretchFactor(1, 1);
     body->setChildrenCollapsible(false);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(makeHead());
@@ -145,8 +145,7 @@ QWidget* BatchPage::makeHead() {
 }
 
 QWidget* BatchPage::makeFacts() {
-    inWords_ = largeLabel(QStringLiteral("batchInWords"), 1.1);
-    inWords_->setWordWrap(true);
+    inWords_ = answerLabel(QStringLiteral("batchInWords"));
     cautions_ = cautionLabel(QStringLiteral("batchCautions"));
     facts_ = new QFormLayout;
     facts_->setRowWrapPolicy(QFormLayout::WrapLongRows);
@@ -161,7 +160,7 @@ QWidget* BatchPage::makeFacts() {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setWidget(content);
-    scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 38);
+    scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 46);
     return scroll;
 }
 
@@ -205,6 +204,8 @@ void BatchPage::showView() {
     const core::CheckId kept = current == nullptr ? core::CheckId{} : current->id;
     checks_->show(view.record, model_->shelves());
     table_->resizeColumnsToContents();
+    for (int column = 0; column < CheckTableModel::Note; ++column)
+        table_->setColumnWidth(column, table_->columnWidth(column) + fontMetrics().height() / 2);
     const int row = checks_->rowOf(kept);
     if (checks_->rowCount() > 0) table_->selectRow(row >= 0 ? row : checks_->rowCount() - 1);
     const bool isWritable = !context_.workspace.isReadOnly();
@@ -214,6 +215,7 @@ void BatchPage::showView() {
     code_->setText(view.code);
     plant_->setText(plantNameAsHtml(view.plant));
     state_->setText(view.state);
+    closing_->setVisible(view.isClosedByHand || view.hasUndecided);
     closing_->setText(view.isClosedByHand ? tr("Re&open") : tr("Cl&ose\u2026"));
     showSummary();
 }

@@ -19,6 +19,22 @@ QString shelfName(const std::vector<Thing>& things, ThingId id) {
     return thing == nullptr ? QString() : QString::fromStdString(thing->name);
 }
 
+QString withDetail(const QString& name, const QString& detail, const QString& isNothing) {
+    if (detail.isEmpty() || detail == name || detail == isNothing) return name;
+    return BatchPageModel::tr("%1 (%2)", "name of a treatment or medium, and what it is").arg(name, detail);
+}
+
+QString treatmentText(const core::Treatment* treatment) {
+    if (treatment == nullptr) return {};
+    return withDetail(QString::fromStdString(treatment->name), QString::fromStdString(core::description(*treatment)),
+                      QStringLiteral("none"));
+}
+
+QString mediumText(const core::Medium* medium) {
+    if (medium == nullptr) return {};
+    return withDetail(QString::fromStdString(medium->name), QString::fromStdString(core::recipe(*medium)), {});
+}
+
 }  // namespace
 
 BatchPageModel::BatchPageModel(Workspace& workspace, QObject* parent) : QObject(parent), workspace_(workspace) {
@@ -68,6 +84,7 @@ void BatchPageModel::describe() {
     const core::Plant* plant = core::find(shelves.plants, batch.plant);
     if (plant != nullptr) view_->plant = QString::fromStdString(core::fullName(*plant));
     view_->isClosedByHand = batch.closedOn.has_value();
+    view_->hasUndecided = tally.undecided() > 0;
     view_->state =
         !core::isClosed(batch, tally) ? tr("open")
         : batch.closedOn
@@ -81,16 +98,8 @@ void BatchPageModel::describe() {
     const core::StockPlant* stock = core::find(shelves.stockPlants, batch.stockPlant);
     addFact(tr("Stock plant"), stock == nullptr ? QString() : QString::fromStdString(stock->label));
     addFact(tr("Kind of cutting"), shelfName(shelves.cuttingKinds, batch.cuttingKind));
-    const core::Treatment* treatment = core::find(shelves.treatments, batch.treatment);
-    addFact(tr("Treatment"), treatment == nullptr ? QString()
-                                                  : tr("%1 (%2)", "name of a treatment and what it is")
-                                                        .arg(QString::fromStdString(treatment->name),
-                                                             QString::fromStdString(core::description(*treatment))));
-    const core::Medium* medium = core::find(shelves.media, batch.medium);
-    const QString recipe = medium == nullptr ? QString() : QString::fromStdString(core::recipe(*medium));
-    const QString name = medium == nullptr ? QString() : QString::fromStdString(medium->name);
-    addFact(tr("Medium"),
-            recipe.isEmpty() || recipe == name ? name : tr("%1 (%2)", "medium and its recipe").arg(name, recipe));
+    addFact(tr("Treatment"), treatmentText(core::find(shelves.treatments, batch.treatment)));
+    addFact(tr("Medium"), mediumText(core::find(shelves.media, batch.medium)));
     addFact(tr("Trial"), shelfName(shelves.trials, batch.trial));
     addFact(tr("Note"), QString::fromStdString(batch.note));
     addFact(tr("Note of the session"), QString::fromStdString(view_->session.note));
@@ -129,7 +138,7 @@ void BatchPageModel::tellSummary(std::shared_ptr<const core::BatchSummary> summa
                                plot::batchesText(sums.past.batches));
     QStringList losses;
     for (const core::LossByCause& loss : sums.losses)
-        losses.append(tr("%1 %2", "3 rot").arg(plot::countText(loss.count), QString::fromStdString(loss.cause)));
+        losses.append(tr("%1 (%2)", "rot (3)").arg(QString::fromStdString(loss.cause), plot::countText(loss.count)));
     view_->losses = losses.isEmpty() ? tr("none") : losses.join(tr(", "));
     emit summaryChanged();
 }

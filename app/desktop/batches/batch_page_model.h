@@ -31,6 +31,7 @@ struct BatchView {
     QString plant;  // full name
     QString state;  // "open", "closed on 14 March 2026: ..."
     bool isClosedByHand{};
+    bool hasUndecided{};
     std::vector<NamedText> facts;
     // Known a moment later than the rest: the sums run in the background.
     std::shared_ptr<const core::BatchSummary> summary;

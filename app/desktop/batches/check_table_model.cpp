@@ -108,7 +108,7 @@ QString CheckTableModel::lostText(const core::Check& check) const {
     for (const core::Loss& loss : check.losses) {
         const core::LossCause* cause = core::find(causes_, loss.cause);
         const QString name = cause == nullptr ? tr("cause not known") : QString::fromStdString(cause->name);
-        causes.append(tr("+%1 %2", "+2 rot").arg(plot::countText(loss.count), name));
+        causes.append(tr("+%1 (%2)", "+2 (rot)").arg(plot::countText(loss.count), name));
     }
     return causes.join(tr(", "));
 }

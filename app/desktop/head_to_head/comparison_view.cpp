@@ -47,8 +47,7 @@ ComparisonView::ComparisonView(HeadToHeadModel& model, const PageContext& contex
 }
 
 QWidget* ComparisonView::makeAnswer(const PageContext& context) {
-    inWords_ = largeLabel(QStringLiteral("comparisonInWords"), 1.15);
-    inWords_->setWordWrap(true);
+    inWords_ = answerLabel(QStringLiteral("comparisonInWords"));
     cautions_ = cautionLabel(QStringLiteral("comparisonCautions"));
     armTable_ = makeTable(QStringLiteral("armTable"), tr("The arms and their figures"));
     armTable_->setModel(arms_);
@@ -151,6 +150,7 @@ void ComparisonView::addPairChooser(QVBoxLayout& layout) {
 
 void ComparisonView::showView() {
     const HeadToHeadView& view = model_.view();
+    if (view.isWorking && shown_ == nullptr && view.fault.isEmpty()) return showEmpty({}, {}, false);
     if (view.isWorking || (view.comparison != nullptr && view.comparison == shown_)) return;  // what stood there stays
     shown_ = view.comparison;
     if (!view.fault.isEmpty()) return showEmpty(tr("This can't be compared"), view.fault, false);

@@ -57,6 +57,15 @@ QLabel* largeLabel(const QString& name, double times) {
     return label;
 }
 
+QLabel* answerLabel(const QString& name) {
+    QLabel* label = largeLabel(name, 1.15);
+    QFont plain = label->font();
+    plain.setBold(false);
+    label->setFont(plain);
+    label->setWordWrap(true);
+    return label;
+}
+
 QLabel* quietLabel(const QString& name) {
     auto* label = new LookingLabel(makeQuiet);
     label->setObjectName(name);
@@ -68,6 +77,8 @@ QLabel* quietLabel(const QString& name) {
 QLabel* quietLabelSaying(const QString& text) {
     QLabel* label = quietLabel({});
     label->setWordWrap(false);
+    label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    label->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);  // so that it stands beside the first line
     label->setText(text);
     return label;
 }
@@ -79,7 +90,6 @@ QLabel* cautionLabel(const QString& name) {
     label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     label->setMargin(label->fontMetrics().height() / 2);
-    label->setFrameShape(QFrame::Box);
     label->hide();
     return label;
 }

@@ -12,6 +12,8 @@
 namespace desktop {
 
 [[nodiscard]] QLabel* largeLabel(const QString& name, double times);
+/// What the records say, in words.
+[[nodiscard]] QLabel* answerLabel(const QString& name);
 [[nodiscard]] QLabel* quietLabel(const QString& name);
 [[nodiscard]] QLabel* quietLabelSaying(const QString& text);
 

@@ -56,7 +56,9 @@ void PrintPreview::build() {
     pages_ = new QPrintPreviewWidget(printer_.get(), this);
     pages_->setObjectName(QStringLiteral("pages"));
     pages_->setAccessibleName(tr("The pages as they will be printed"));
-    pages_->setViewMode(QPrintPreviewWidget::AllPagesView);
+    pages_->setViewMode(QPrintPreviewWidget::SinglePageView);
+    pages_->setZoomMode(QPrintPreviewWidget::FitToWidth);
+    connect(pages_, &QPrintPreviewWidget::previewChanged, this, &PrintPreview::showPaging);
     connect(pages_, &QPrintPreviewWidget::paintRequested, this,
             [this](QPrinter* printer) { report::printTo(*sheet_, *printer); });
     auto* layout = new QVBoxLayout(this);
@@ -91,11 +93,44 @@ QWidget* PrintPreview::makeBar() {
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(label);
     row->addWidget(paper_);
+    row->addSpacing(fontMetrics().height());
+    row->addWidget(makePaging());
     row->addStretch();
     row->addWidget(save_);
     row->addWidget(print);
     row->addWidget(close);
     return bar;
+}
+
+QWidget* PrintPreview::makePaging() {
+    pageNumber_ = new QLabel;
+    earlier_ = new QPushButton(tr("\u2190 &Earlier"));
+    later_ = new QPushButton(tr("&Later \u2192"));
+    earlier_->setAutoDefault(false);
+    later_->setAutoDefault(false);
+    connect(earlier_, &QPushButton::clicked, this, [this] { pages_->setCurrentPage(pages_->currentPage() - 1); });
+    connect(later_, &QPushButton::clicked, this, [this] { pages_->setCurrentPage(pages_->currentPage() + 1); });
+    paging_ = new QWidget;
+    auto* row = new QHBoxLayout(paging_);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(earlier_);
+    row->addWidget(pageNumber_);
+    row->addWidget(later_);
+    return paging_;
+}
+
+void PrintPreview::showPaging() {
+    pageNumber_->setText(tr("Page %1 of %2").arg(pages_->currentPage()).arg(pages_->pageCount()));
+    paging_->setVisible(pages_->pageCount() > 1);
+    earlier_->setEnabled(pages_->currentPage() > 1);
+    later_->setEnabled(pages_->currentPage() < pages_->pageCount());
+}
+
+void PrintPreview::showEvent(QShowEvent* event) {
+    QDialog::showEvent(event);
+    // The preview takes its zoom from a size that it has only now.
+    pages_->setZoomMode(QPrintPreviewWidget::FitToWidth);
+    pages_->fitToWidth();
 }
 
 void PrintPreview::choosePaper() {

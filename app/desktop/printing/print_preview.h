@@ -9,6 +9,7 @@
 #include "app/report/pdf.h"
 
 class QComboBox;
+class QLabel;
 class QPrinter;
 class QPrintPreviewWidget;
 class QPushButton;
@@ -26,13 +27,18 @@ class PrintPreview : public QDialog {
 
     [[nodiscard]] report::Paper paper() const;
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   signals:
     void said(const QString& sentence);
 
   private:
     void build();
     QWidget* makeBar();
+    QWidget* makePaging();
     void choosePaper();
+    void showPaging();
     void savePdf();
     void print();
 
@@ -43,6 +49,10 @@ class PrintPreview : public QDialog {
     QPrintPreviewWidget* pages_{};
     QComboBox* paper_{};
     QPushButton* save_{};
+    QWidget* paging_{};
+    QLabel* pageNumber_{};
+    QPushButton* earlier_{};
+    QPushButton* later_{};
 };
 
 /// Opens it without blocking; it deletes itself when it closes.

@@ -39,8 +39,8 @@ class SessionDialog::Parts {
         layout->addWidget(keys_ = quietLabel(QStringLiteral("keys")));
         layout->addLayout(makeFoot());
         keys_->setText(
-            tr("Enter goes on, from the last cell to a new row; \u201c\"\u201d copies the cell above; "
-               "a row marked + is only offered and isn't saved until you type or press Enter in it."));
+            tr("Enter goes on, from the last cell to a new row. The key \" copies the cell above. "
+               "A row marked + is only offered: it isn't saved until you type or press Enter in it."));
         connect();
         show();
         grid_->goTo(0, 0);
