@@ -97,6 +97,7 @@ void MainWindow::makeStatusBar() {
     statusBar()->addWidget(saved_);
     statusBar()->addPermanentWidget(place_);
     statusBar()->setSizeGripEnabled(false);
+    statusBar()->setContentsMargins(fontMetrics().averageCharWidth(), 0, fontMetrics().averageCharWidth(), 0);
 }
 
 void MainWindow::connectWorkspace() {

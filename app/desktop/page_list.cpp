@@ -3,6 +3,7 @@
 
 #include <QEvent>
 #include <QKeySequence>
+#include <algorithm>
 
 namespace desktop {
 
@@ -26,8 +27,12 @@ void PageList::changeEvent(QEvent* event) {
 void PageList::fitWidth() {
     const int em = fontMetrics().height();
     setIconSize(QSize(em * 5 / 4, em * 5 / 4));
-    for (int row = 0; row < count(); ++row) item(row)->setSizeHint(QSize(0, em * 5 / 2));
-    setFixedWidth(sizeHintForColumn(0) + em * 2);
+    int widest = 0;
+    for (int row = 0; row < count(); ++row) {
+        item(row)->setSizeHint(QSize(0, em * 5 / 2));
+        widest = std::max(widest, fontMetrics().horizontalAdvance(item(row)->text()));
+    }
+    setFixedWidth(iconSize().width() + widest + em * 2);
 }
 
 }  // namespace desktop

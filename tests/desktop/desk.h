@@ -4,6 +4,7 @@
 
 #include <QTemporaryDir>
 #include <memory>
+#include <ostream>
 #include <vector>
 
 #include "app/desktop/look/appearance.h"
@@ -13,6 +14,11 @@
 #include "core/records.h"
 #include "gtest/gtest.h"
 #include "tests/support/scripted_prompts.h"
+
+/// So that a failure shows the text; found by argument-dependent lookup.
+inline void PrintTo(const QString& text, std::ostream* out) {
+    *out << '"' << text.toStdString() << '"';
+}
 
 namespace support {
 

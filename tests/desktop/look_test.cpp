@@ -31,6 +31,11 @@ TEST(Look, SetsTextApartFromWhatItStandsOn) {
             EXPECT_GE(plot::contrast(colour, window), 4.5) << colour.name().toStdString();
             EXPECT_GE(plot::contrast(colour, base), 4.5) << colour.name().toStdString();
         }
+        // 3:1 is its AA for what shows where a control is.
+        for (const QColor& colour : {desktop::edgeColour(palette), desktop::focusColour(palette)}) {
+            EXPECT_GE(plot::contrast(colour, window), 3.0);
+            EXPECT_GE(plot::contrast(colour, base), 3.0);
+        }
         EXPECT_GE(plot::contrast(palette.color(QPalette::WindowText), desktop::noteBackground(palette)), 4.5);
         EXPECT_GE(plot::contrast(desktop::faultColour(palette), desktop::noteBackground(palette)), 4.5);
     }

@@ -83,7 +83,7 @@ TEST_F(MainWindowOnDesk, MarksWhatIsWrongWithANewLogbookUnderItsField) {
 TEST_F(MainWindowOnDesk, ShowsWhatIsDueOnTheBench) {
     open(dueBatches(3));
     show();
-    EXPECT_EQ(find<QLabel>("benchSentence")->text(), "Due for a look today: 3 batches.");
+    EXPECT_EQ(find<QLabel>("benchSentence")->text(), "3 batches due for a look today.");
     const QAbstractItemModel* due = find<QTreeView>("benchDue")->model();
     ASSERT_EQ(due->rowCount(), 1);
     EXPECT_EQ(due->rowCount(due->index(0, 0)), 3);
@@ -170,7 +170,7 @@ TEST_F(MainWindowOnDesk, SeesWhatAnotherProcessChanged) {
         ASSERT_TRUE(db::recordChecks(other, {{.check = check, .closeReason = {}}}, today()));
     }
     workspace_->lookOutside();
-    EXPECT_EQ(find<QLabel>("benchSentence")->text(), "Due for a look today: 1 batch.");
+    EXPECT_EQ(find<QLabel>("benchSentence")->text(), "1 batch due for a look today.");
     EXPECT_TRUE(barText().contains("newest"));
 }
 
@@ -282,9 +282,11 @@ TEST_F(MainWindowOnDesk, ChangesItsTextSizeAndLook) {
     action("viewNormal")->trigger();
     EXPECT_NEAR(QApplication::font().pointSizeF(), before, 0.01);
     action("look_dark")->trigger();
+    support::settle();
     EXPECT_TRUE(desktop::isDark(window().palette()));
     EXPECT_EQ(memory_->theme(), desktop::Theme::Dark);
     action("look_light")->trigger();
+    support::settle();
     EXPECT_FALSE(desktop::isDark(window().palette()));
 }
 

@@ -17,8 +17,10 @@
 #include "app/desktop/bench/due_model.h"
 #include "app/desktop/bench/station_model.h"
 #include "app/desktop/look/look.h"
+#include "app/desktop/names/plant_name_delegate.h"
 #include "app/desktop/registry.h"
 #include "app/desktop/widgets/headline.h"
+#include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
 
@@ -84,6 +86,8 @@ QWidget* BenchPage::makeDue() {
     due_->setAllColumnsShowFocus(true);
     due_->setUniformRowHeights(true);
     due_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    due_->setItemDelegateForColumn(DueModel::Plant, new PlantNameDelegate(due_));
+    due_->setAlternatingRowColors(true);
     due_->header()->setStretchLastSection(true);
     due_->header()->setSectionsMovable(false);
     auto* label = new QLabel(tr("&Due for a look, as you walk"), part);
@@ -104,14 +108,7 @@ QWidget* BenchPage::makeStations() {
     stations_ = new QTableView(part);
     stations_->setObjectName("benchStations");
     stations_->setModel(stationModel_);
-    stations_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    stations_->setTabKeyNavigation(false);
-    stations_->setWordWrap(false);
-    stations_->setShowGrid(false);
-    stations_->setAlternatingRowColors(true);
-    stations_->verticalHeader()->hide();
-    stations_->horizontalHeader()->setStretchLastSection(true);
-    stations_->horizontalHeader()->setHighlightSections(false);
+    giveTableManners(*stations_);
     auto* label = new QLabel(tr("S&tations"), part);
     label->setBuddy(stations_);
     stations_->setAccessibleName(tr("Stations"));
@@ -178,16 +175,18 @@ void BenchPage::showLines() {
                                ? tr("Nothing is due, and no batch is open.")
                                : tr("Nothing is due today. The next look is due on %1.").arg(view.nextDue));
     else if (view.overdueCount == 0)
-        sentence_->setText(tr("Due for a look today: %1.").arg(plot::batchesText(view.dueCount)));
+        sentence_->setText(tr("%1 due for a look today.").arg(plot::batchesText(view.dueCount)));
     else
         sentence_->setText(tr("Due for a look: %1, of them overdue: %2.")
                                .arg(plot::batchesText(view.dueCount))
                                .arg(view.overdueCount));
     dueModel_->show(std::move(view.due));
     stationModel_->show(std::move(view.stations));
-    // A station's name may run through the empty cells of its row.
     for (int row = 0; row < dueModel_->rowCount(); ++row) due_->expand(dueModel_->index(row, 0));
-    for (int column = 0; column < DueModel::ColumnCount; ++column) due_->resizeColumnToContents(column);
+    for (int column = 0; column < DueModel::Due; ++column) {
+        due_->resizeColumnToContents(column);
+        due_->setColumnWidth(column, due_->columnWidth(column) + fontMetrics().averageCharWidth() * 2);
+    }
     stations_->resizeColumnsToContents();
     stack_->setCurrentIndex(lines_.empty() ? 1 : 0);
     round_->setEnabled(!workspace.isReadOnly() && !lines_.empty());

@@ -2,6 +2,7 @@
 #include "app/desktop/first_run/first_run_page.h"
 
 #include <QCommandLinkButton>
+#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -23,6 +24,9 @@ FirstRunPage::FirstRunPage(QWidget* parent)
         tr("A logbook is one file of yours. It holds what you stuck, what rooted, and what the counts can tell you."),
         this);
     words->setWordWrap(true);
+    auto* picture = new QLabel(this);
+    picture->setPixmap(QIcon(":/icons/strikebook.svg").pixmap(fontMetrics().height() * 5));
+    column->addWidget(picture);
     column->addWidget(new Headline(tr("Strikebook"), this));
     column->addWidget(words);
     column->addSpacing(fontMetrics().height());
@@ -37,6 +41,7 @@ FirstRunPage::FirstRunPage(QWidget* parent)
     for (QCommandLinkButton* choice : {sample, fresh, tables}) column->addWidget(choice);
     auto* open = new QPushButton(tr("&Open a logbook…"), this);
     open->setObjectName("chooseOpen");
+    column->addSpacing(fontMetrics().height());
     column->addWidget(open, 0, Qt::AlignLeft);
 
     connect(sample, &QCommandLinkButton::clicked, this, &FirstRunPage::sampleWanted);

@@ -10,6 +10,7 @@
 #include "app/desktop/history/history_model.h"
 #include "app/desktop/look/look.h"
 #include "app/desktop/widgets/headline.h"
+#include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
 
 namespace desktop {
@@ -30,14 +31,7 @@ HistoryPage::HistoryPage(const PageContext& context, QWidget* parent)
     table_->setObjectName("historyTable");
     table_->setAccessibleName(tr("History"));
     table_->setModel(model_);
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table_->setTabKeyNavigation(false);
-    table_->setWordWrap(false);
-    table_->setShowGrid(false);
-    table_->setAlternatingRowColors(true);
-    table_->verticalHeader()->hide();
-    table_->horizontalHeader()->setStretchLastSection(true);
-    table_->horizontalHeader()->setHighlightSections(false);
+    giveTableManners(*table_);
     connect(undo_, &QPushButton::clicked, this, [this] { context_.workspace.undo(); });
     connect(redo_, &QPushButton::clicked, this, [this] { context_.workspace.redo(); });
     connect(&context_.workspace, &Workspace::logbookReplaced, this, &HistoryPage::readAgain);
@@ -57,13 +51,17 @@ HistoryPage::HistoryPage(const PageContext& context, QWidget* parent)
 void HistoryPage::activated() {
     readAgain();
     table_->setFocus();
+    if (!table_->currentIndex().isValid()) table_->selectRow(0);
 }
 
 void HistoryPage::readAgain() {
     // Out of sight it costs nothing; activated() reads when it comes to the front.
     if (!isVisible() || !context_.workspace.hasLogbook()) return;
     context_.workspace.attempt([this](db::Logbook& logbook) { model_->show(logbook.history()); });
-    table_->resizeColumnsToContents();
+    for (const int column : {HistoryModel::When, HistoryModel::Who, HistoryModel::What}) {
+        table_->resizeColumnToContents(column);
+        table_->setColumnWidth(column, table_->columnWidth(column) + fontMetrics().averageCharWidth() * 2);
+    }
     nameButtons();
 }
 

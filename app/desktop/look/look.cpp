@@ -3,10 +3,10 @@
 
 #include <QApplication>
 #include <QStyle>
-#include <QStyleFactory>
 #include <array>
 
 #include "app/desktop/look/drawn_icon.h"
+#include "app/desktop/look/edged_style.h"
 
 namespace desktop {
 
@@ -145,7 +145,7 @@ QPalette paletteFor(Theme theme) {
 
 void applyTheme(QApplication& application, Theme theme) {
     // Making the style anew at each change would cost a second of flicker on a slow machine.
-    if (application.style()->name() != "fusion") application.setStyle(QStyleFactory::create("Fusion"));
+    if (!qobject_cast<EdgedStyle*>(application.style())) application.setStyle(new EdgedStyle);
     application.setPalette(paletteFor(theme));
 }
 
@@ -163,6 +163,14 @@ QColor quietColour(const QPalette& palette) {
 
 QColor accentColour(const QPalette& palette) {
     return isDark(palette) ? QColor(0xFFBE70u) : QColor(0x9A4400u);
+}
+
+QColor edgeColour(const QPalette& palette) {
+    return isDark(palette) ? QColor(0x868F89u) : QColor(0x7B847Eu);
+}
+
+QColor focusColour(const QPalette& palette) {
+    return isDark(palette) ? QColor(0x7CC0EAu) : QColor(0x1F6FA8u);
 }
 
 QColor noteBackground(const QPalette& palette) {

@@ -28,6 +28,8 @@ void applyTheme(QApplication& application, Theme theme);
 [[nodiscard]] QColor faultColour(const QPalette& palette);
 [[nodiscard]] QColor quietColour(const QPalette& palette);     // secondary text
 [[nodiscard]] QColor accentColour(const QPalette& palette);    // headings that lead, marks of what is due
+[[nodiscard]] QColor edgeColour(const QPalette& palette);      // outlines, at least 3:1
+[[nodiscard]] QColor focusColour(const QPalette& palette);     // the outline of what has the focus
 [[nodiscard]] QColor noteBackground(const QPalette& palette);  // bars and marks
 
 /// :/icons/NAME.svg drawn in the palette's own text colour, so that it is seen in light and dark.

@@ -51,7 +51,13 @@ RoundDialog::RoundDialog(const PageContext& context, QWidget* parent)
     if (core::dueOn(context_.workspace.today(), lines_, context_.workspace.shelves()).empty()) all_->setChecked(true);
     showBatches();
     view_->goToRow(0);
-    resize(fontMetrics().averageCharWidth() * 170, fontMetrics().height() * 38);
+    resize(fontMetrics().averageCharWidth() * 190, fontMetrics().height() * 38);
+}
+
+RoundDialog::~RoundDialog() {
+    // An editor that is still open commits when its view goes, which is after us.
+    disconnect(model_, nullptr, this, nullptr);
+    disconnect(view_, nullptr, this, nullptr);
 }
 
 QWidget* RoundDialog::makeHead() {
@@ -112,12 +118,13 @@ QString RoundDialog::grammarText() const {
     QStringList causes;
     for (const core::LossCause& cause : context_.workspace.shelves().lossCauses)
         if (cause.key != '\0' && !cause.isRetired)
-            causes << tr("%1 %2").arg(QLatin1Char(cause.key)).arg(QString::fromStdString(cause.name));
-    return tr("12 rooted in all   ·   +3 three more rooted   ·   -2 two lost, with a letter for the cause (%1)   ·   "
-              "w2 two withdrawn   ·   "
-              "* nothing new   ·   . close the batch   ·   /words a note.   Parts may stand together: 12-1r/second "
-              "flush. "
-              "Enter goes down; a blank row stays due.")
+            causes << tr("%1\u00a0%2").arg(QLatin1Char(cause.key)).arg(QString::fromStdString(cause.name));
+    // No-break spaces keep a key and what it means on one line.
+    return tr("12\u00a0rooted\u00a0in\u00a0all · +3\u00a0three\u00a0more\u00a0rooted · -2\u00a0two\u00a0lost, with a "
+              "letter for the cause (%1) · "
+              "w2\u00a0two\u00a0withdrawn · *\u00a0nothing\u00a0new · .\u00a0close\u00a0the\u00a0batch · "
+              "/words\u00a0a\u00a0note. "
+              "Together: 12-1r/second\u00a0flush. Enter goes down; a blank row stays due.")
         .arg(causes.join(", "));
 }
 

@@ -24,6 +24,7 @@ class RoundDialog : public QDialog {
 
   public:
     explicit RoundDialog(const PageContext& context, QWidget* parent = nullptr);
+    ~RoundDialog() override;
 
     void reject() override;
 

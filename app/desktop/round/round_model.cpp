@@ -164,7 +164,7 @@ QString RoundModel::meaningOf(const Row& row, const core::CheckEntry& entry) con
                                                     : tr("%1 rooted").arg(rooted));
     for (const core::Loss& loss : entry.losses) {
         const core::LossCause* cause = core::find(workspace_.shelves().lossCauses, loss.cause);
-        parts << (cause ? tr("%1 lost to %2").arg(loss.count).arg(QString::fromStdString(cause->name))
+        parts << (cause ? tr("%1 lost (%2)").arg(loss.count).arg(QString::fromStdString(cause->name))
                         : tr("%1 lost").arg(loss.count));
     }
     if (entry.withdrawn > 0) parts << tr("%1 withdrawn").arg(entry.withdrawn);

@@ -6,7 +6,10 @@
 #include <QPainter>
 #include <utility>
 
+#include "app/desktop/look/look.h"
+#include "app/desktop/names/plant_name_delegate.h"
 #include "app/desktop/round/round_model.h"
+#include "app/desktop/widgets/table_manners.h"
 
 namespace desktop {
 
@@ -44,8 +47,7 @@ class RoundView::Delegate : public QStyledItemDelegate {
         // Shows where the keys go, also in a row that is not the current one.
         const bool isCurrent = index.row() == view_->currentIndex().row();
         painter->save();
-        painter->setPen(
-            QPen(option.palette.color(isCurrent ? QPalette::WindowText : QPalette::Shadow), isCurrent ? 2 : 1));
+        painter->setPen(QPen(isCurrent ? focusColour(option.palette) : edgeColour(option.palette), isCurrent ? 2 : 1));
         painter->drawRect(option.rect.adjusted(1, 1, -2, -2));
         painter->restore();
     }
@@ -57,18 +59,14 @@ class RoundView::Delegate : public QStyledItemDelegate {
 RoundView::RoundView(RoundModel* model, QWidget* parent) : QTableView(parent), model_(model) {
     setModel(model);
     setItemDelegate(new Delegate(this));
+    setItemDelegateForColumn(RoundModel::Plant, new PlantNameDelegate(this));
+    giveTableManners(*this);
     setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
                     QAbstractItemView::SelectedClicked | QAbstractItemView::DoubleClicked);
-    setSelectionMode(QAbstractItemView::SingleSelection);
-    setTabKeyNavigation(false);
-    setWordWrap(false);
-    setShowGrid(false);
-    setAlternatingRowColors(true);
-    setTextElideMode(Qt::ElideRight);
-    verticalHeader()->hide();
+    // Only the cell that takes the keys is marked, so that what stands around it stays readable.
+    setSelectionBehavior(QAbstractItemView::SelectItems);
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 2);
-    horizontalHeader()->setStretchLastSection(true);
-    horizontalHeader()->setHighlightSections(false);
+    setTextElideMode(Qt::ElideRight);
 }
 
 void RoundView::goToRow(int row) {
@@ -81,6 +79,7 @@ void RoundView::commitOpenEditor() {
     if (!editor_) return;
     commitData(editor_);
     QTableView::closeEditor(editor_, QAbstractItemDelegate::NoHint);
+    editor_ = nullptr;
 }
 
 void RoundView::keyboardSearch(const QString&) {}
@@ -93,6 +92,8 @@ QModelIndex RoundView::moveCursor(CursorAction action, Qt::KeyboardModifiers mod
 
 void RoundView::keyPressEvent(QKeyEvent* event) {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    // Comes up from the editor, whose delegate takes the entry a moment later.
+    if (isEnter && state() == EditingState) return;
     if (isEnter && currentIndex().isValid() && (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
         goDown(currentIndex().row());
         return;
@@ -109,6 +110,7 @@ void RoundView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint 
     if (hint == QAbstractItemDelegate::SubmitModelCache && isRefused && jumpTo < 0)
         return;  // stays open under the cursor
     QTableView::closeEditor(editor, QAbstractItemDelegate::NoHint);
+    editor_ = nullptr;  // it lives on until the event queue comes round
     if (jumpTo >= 0)
         goToRow(jumpTo);
     else if (hint == QAbstractItemDelegate::SubmitModelCache)

@@ -2,6 +2,7 @@
 #include "app/desktop/widgets/fault_label.h"
 
 #include <QAccessible>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QStyle>
@@ -21,17 +22,26 @@ FaultLabel::FaultLabel(QWidget* parent) : QWidget(parent), sign_(new QLabel(this
 }
 
 void FaultLabel::setFault(const QString& sentence) {
-    // Colour is never the only sign: the mark in front says it too.
-    QPalette coloured = palette();
-    coloured.setColor(QPalette::WindowText, faultColour(coloured));
-    text_->setPalette(coloured);
-    sign_->setPixmap(icon("fault").pixmap(fontMetrics().height()));
+    colour();
     text_->setText(sentence);
     setAccessibleName(sentence);
     setVisible(!sentence.isEmpty());
     if (sentence.isEmpty()) return;
     QAccessibleEvent spoken(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&spoken);
+}
+
+void FaultLabel::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) colour();
+    QWidget::changeEvent(event);
+}
+
+void FaultLabel::colour() {
+    // Colour is never the only sign: the mark in front says it too.
+    QPalette coloured = palette();
+    coloured.setColor(QPalette::WindowText, faultColour(coloured));
+    text_->setPalette(coloured);
+    sign_->setPixmap(icon("fault").pixmap(fontMetrics().height()));
 }
 
 QString FaultLabel::fault() const {

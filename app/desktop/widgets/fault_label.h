@@ -20,7 +20,12 @@ class FaultLabel : public QWidget {
     void setFault(const QString& sentence);  // empty: hides
     [[nodiscard]] QString fault() const;
 
+  protected:
+    void changeEvent(QEvent* event) override;
+
   private:
+    void colour();
+
     QLabel* sign_;
     QLabel* text_;
 };

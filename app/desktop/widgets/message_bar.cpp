@@ -2,6 +2,8 @@
 #include "app/desktop/widgets/message_bar.h"
 
 #include <QAccessible>
+#include <QEvent>
+#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -51,11 +53,8 @@ void MessageBar::say(const QString& sentence, Tone tone) {
 }
 
 void MessageBar::offer(const QString& sentence, const QString& verb, std::function<void()> action, Tone tone) {
-    QPalette own = parentWidget() ? parentWidget()->palette() : palette();
-    own.setColor(QPalette::Window, noteBackground(own));
-    if (tone == Tone::Fault) own.setColor(QPalette::WindowText, faultColour(own));
-    setPalette(own);
-    sign_->setPixmap(icon(tone == Tone::Fault ? "fault" : "done").pixmap(fontMetrics().height()));
+    tone_ = tone;
+    colour();
     text_->setText(sentence);
     setAccessibleName(sentence);
     button_->setText(verb);
@@ -64,6 +63,19 @@ void MessageBar::offer(const QString& sentence, const QString& verb, std::functi
     show();
     QAccessibleEvent spoken(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&spoken);
+}
+
+bool MessageBar::event(QEvent* event) {
+    if (event->type() == QEvent::ApplicationPaletteChange) colour();
+    return QFrame::event(event);
+}
+
+void MessageBar::colour() {
+    QPalette own = QGuiApplication::palette();
+    own.setColor(QPalette::Window, noteBackground(own));
+    if (tone_ == Tone::Fault) own.setColor(QPalette::WindowText, faultColour(own));
+    setPalette(own);
+    sign_->setPixmap(icon(tone_ == Tone::Fault ? "fault" : "done").pixmap(fontMetrics().height()));
 }
 
 void MessageBar::hush() {

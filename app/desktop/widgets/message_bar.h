@@ -23,7 +23,13 @@ class MessageBar : public QFrame {
     void hush();
     [[nodiscard]] QString sentence() const;
 
+  protected:
+    bool event(QEvent* event) override;
+
   private:
+    void colour();
+
+    Tone tone_{Tone::Plain};
     QLabel* sign_;
     QLabel* text_;
     QPushButton* button_;

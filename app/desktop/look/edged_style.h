@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// Fusion with edges that can be seen: what can be typed into or ticked has an outline of at least 3:1 against its surroundings (WCAG 2.2,
+// 1.4.11), which Fusion's own has neither in light nor in dark.
+#pragma once
+
+#include <QProxyStyle>
+
+namespace desktop {
+
+class EdgedStyle : public QProxyStyle {
+    Q_OBJECT
+
+  public:
+    EdgedStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
+
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override;
+    void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                            const QWidget* widget) const override;
+};
+
+}  // namespace desktop

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: MIT
+// How tables of records look and behave everywhere: single-line rows of one height that grow with the text size, whole rows selected, no grid,
+// headings at the left, Tab leaves.
+#pragma once
+
+class QTableView;
+
+namespace desktop {
+
+void giveTableManners(QTableView& table);
+
+}  // namespace desktop
