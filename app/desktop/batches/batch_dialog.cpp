@@ -94,7 +94,7 @@ void BatchDialog::build() {
     marks_.setRest(rest_);
     form->addRow(rest_);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed = buttons->addButton(tr("Save batch"), QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("saveBatch"));
     agreed->setDefault(true);

@@ -61,7 +61,7 @@ void CheckDialog::build() {
     restFault_ = new FaultLabel;
     marks_.setRest(restFault_);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed = buttons->addButton(draft_.check.id.isSet() ? tr("Save check") : tr("Record check"),
                                       QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("saveCheck"));
@@ -92,6 +92,7 @@ void CheckDialog::build() {
     layout->addWidget(inWords_);
     layout->addStretch();
     layout->addWidget(buttons);
+    widgets_.front().line->setFocus();
 }
 
 QGridLayout* CheckDialog::makeCounts() {

@@ -47,7 +47,7 @@ CloseDialog::CloseDialog(const core::BatchRecord& record, core::Date today, Keep
     form->addRow(QString(), dayFault_);
     form->addRow(tr("&Reason"), reason_);
     form->addRow(QString(), reasonFault_);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed = buttons->addButton(tr("Close batch"), QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("closeBatchAgreed"));
     agreed->setDefault(true);

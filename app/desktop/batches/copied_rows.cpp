@@ -28,7 +28,7 @@ class CopyKey : public QObject {
         const bool isPress = event->type() == QEvent::KeyPress;
         if (!isPress || !static_cast<QKeyEvent*>(event)->matches(QKeySequence::Copy))
             return QObject::eventFilter(watched, event);
-        say_(QCoreApplication::translate("CopiedRows", "Copied %n row(s).", nullptr, copyRows(table_)));
+        say_(QCoreApplication::translate("CopiedRows", "Rows copied with their headings: %1.").arg(copyRows(table_)));
         return true;
     }
 

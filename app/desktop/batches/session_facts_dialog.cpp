@@ -8,6 +8,7 @@
 #include <QPushButton>
 
 #include "app/desktop/widgets/date_edit.h"
+#include "app/plot/number_text.h"
 
 namespace desktop {
 
@@ -31,7 +32,7 @@ SessionFactsDialog::SessionFactsDialog(const core::Session& session, int batches
     marks_.setRest(rest);
 
     auto* form = new QFormLayout(this);
-    form->addRow(new QLabel(tr("These stand for all %n batch(es) of the session.", nullptr, batches)));
+    form->addRow(new QLabel(tr("These stand for the whole session: %1.", "3 batches").arg(plot::batchesText(batches))));
     auto* dayLabel = new QLabel(tr("&Day"));
     dayLabel->setBuddy(day_->line());
     form->addRow(dayLabel, day_);
@@ -39,7 +40,7 @@ SessionFactsDialog::SessionFactsDialog(const core::Session& session, int batches
     form->addRow(tr("&Who"), worker_);
     form->addRow(tr("N&ote"), note_);
     form->addRow(rest);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed = buttons->addButton(tr("Save session"), QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("saveSessionFacts"));
     agreed->setDefault(true);

@@ -2,6 +2,7 @@
 #include "app/desktop/names/text_labels.h"
 
 #include <QEvent>
+#include <QGuiApplication>
 #include <functional>
 
 #include "app/desktop/look/look.h"
@@ -31,13 +32,13 @@ class LookingLabel : public QLabel {
 };
 
 void makeQuiet(QLabel& label) {
-    QPalette quiet = label.palette();
+    QPalette quiet = QGuiApplication::palette();  // the label's own still is the old one when the look has just changed
     quiet.setColor(QPalette::WindowText, quietColour(quiet));
     label.setPalette(quiet);
 }
 
 void makeCautious(QLabel& label) {
-    QPalette marked = label.palette();
+    QPalette marked = QGuiApplication::palette();
     marked.setColor(QPalette::Window, noteBackground(marked));
     label.setPalette(marked);
     label.setAutoFillBackground(true);
@@ -96,8 +97,13 @@ QLabel* cautionLabel(const QString& name) {
 
 void showCautions(QLabel& label, const std::vector<std::string>& cautions) {
     QStringList lines;
-    for (const std::string& caution : cautions)
-        lines.append(QLabel::tr("Caution: %1").arg(QString::fromStdString(caution)));
+    if (cautions.size() == 1)
+        lines.append(QLabel::tr("Caution: %1").arg(QString::fromStdString(cautions.front())));
+    else if (!cautions.empty())
+        lines.append(QLabel::tr("Cautions"));
+    if (cautions.size() > 1)
+        for (const std::string& caution : cautions)
+            lines.append(QStringLiteral("\u2013 ") + QString::fromStdString(caution));
     label.setText(lines.join(QLatin1Char('\n')));
     label.setVisible(!lines.isEmpty());
 }

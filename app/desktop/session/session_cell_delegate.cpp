@@ -29,8 +29,18 @@ QWidget* SessionCellDelegate::createEditor(QWidget* parent, const QStyleOptionVi
         completer->setFilterMode(Qt::MatchContains);
         completer->setMaxVisibleItems(10);
         line->setCompleter(completer);
+        // Enter on an offer takes it and goes on, as Enter on typed text does; the text is set by then.
+        connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &SessionCellDelegate::takeOffer,
+                Qt::QueuedConnection);
     }
     return line;
+}
+
+void SessionCellDelegate::takeOffer() {
+    const auto* completer = qobject_cast<QCompleter*>(sender());
+    if (completer == nullptr) return;  // its editor was closed meanwhile
+    emit commitData(completer->widget());
+    emit closeEditor(completer->widget(), QAbstractItemDelegate::SubmitModelCache);
 }
 
 void SessionCellDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {

@@ -20,6 +20,8 @@ class SessionCellDelegate : public QStyledItemDelegate {
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
   private:
+    void takeOffer();
+
     SessionModel& model_;
 };
 

@@ -263,7 +263,7 @@ SessionDialog::SessionDialog(const PageContext& context, QWidget* parent)
     setWindowTitle(tr("New session"));
     parts_ = std::make_unique<Parts>(*this, context_, *model_);
     const int em = fontMetrics().height();
-    resize(em * 64, em * 32);
+    resize(em * 80, em * 36);
 }
 
 SessionDialog::~SessionDialog() = default;

@@ -93,7 +93,7 @@ void SessionGrid::goBack() {
 
 void SessionGrid::shareWidth() {
     // By what usually stands in them: plant, stock plant, kind, treatment, station, method, medium, stuck, note.
-    constexpr std::array shares{20, 10, 12, 13, 13, 11, 11, 6, 12};
+    constexpr std::array shares{21, 11, 12, 12, 12, 12, 11, 6, 11};
     int whole = 0;
     for (const int share : shares) whole += share;
     int left = viewport()->width();

@@ -44,7 +44,7 @@ SplitDialog::SplitDialog(SessionModel& model, SplitQuestion question, const Page
     build();
     fillArms();
     const int em = fontMetrics().height();
-    resize(em * 46, em * 26);
+    resize(em * 58, em * 30);
 }
 
 void SplitDialog::build() {
@@ -58,7 +58,7 @@ void SplitDialog::build() {
     sides->addSpacing(fontMetrics().height());
     sides->addLayout(makeMap(), 3);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     agree_ = buttons->addButton(QString(), QDialogButtonBox::AcceptRole);
     agree_->setObjectName(QStringLiteral("agree"));
     agree_->setDefault(true);
@@ -95,6 +95,7 @@ QVBoxLayout* SplitDialog::makeChoices() {
     connect(arms_, &QListWidget::itemChanged, this, &SplitDialog::readArms);
     trial_ = new QLineEdit(draft_.trialName);
     trial_->setObjectName(QStringLiteral("trialName"));
+    trial_->setCursorPosition(0);  // the plant's name is what tells trials apart
     connect(trial_, &QLineEdit::textEdited, this, [this](const QString& name) { draft_.trialName = name; });
     horizon_ = new QLineEdit(draft_.horizonDay);
     horizon_->setObjectName(QStringLiteral("horizonDay"));
@@ -130,6 +131,7 @@ QVBoxLayout* SplitDialog::makeMap() {
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     table_->setSelectionMode(QAbstractItemView::NoSelection);
     table_->setTabKeyNavigation(false);
+    table_->setWordWrap(false);
     legend_ = new QLabel;
     legend_->setObjectName(QStringLiteral("legend"));
     legend_->setTextFormat(Qt::PlainText);

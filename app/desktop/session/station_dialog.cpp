@@ -53,7 +53,7 @@ void StationDialog::build() {
     positions->addWidget(columns_);
     positions->addWidget(new QLabel(tr("positions; 0 if it has none")), 1);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agree = buttons->addButton(tr("Use this station"), QDialogButtonBox::AcceptRole);
     agree->setObjectName(QStringLiteral("describeStation"));
     agree->setDefault(true);

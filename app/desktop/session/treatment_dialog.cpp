@@ -68,7 +68,7 @@ void TreatmentDialog::build() {
     auto* form = new QFormLayout(this);
     addRows(*form);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agree = buttons->addButton(tr("Use this treatment"), QDialogButtonBox::AcceptRole);
     agree->setObjectName(QStringLiteral("describeTreatment"));
     agree->setDefault(true);

@@ -143,7 +143,7 @@ TEST_F(Batches, RecordsACheckOfToday) {
     ASSERT_NE(dialog, nullptr);
     QTest::keyClicks(&named<QLineEdit>(*dialog, "count0"), QStringLiteral("7"));
     EXPECT_TRUE(named<QLabel>(*dialog, "checkInWords").text().contains(QStringLiteral("7 rooted")));
-    named<QPushButton>(*dialog, "saveCheck").click();
+    QTest::keyClick(&named<QLineEdit>(*dialog, "count0"), Qt::Key_Return);
     const core::BatchRecord record = batch("B260003E");
     ASSERT_EQ(record.checks.size(), 1u);
     EXPECT_EQ(record.checks[0].checkedOn, support::today());

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/session/session_dialog.h"
 
+#include <QAbstractItemView>
+#include <QApplication>
+#include <QCompleter>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -111,6 +114,17 @@ TEST_F(NewSession, SavesSeveralBatchesTypedWithTheKeyboardAlone) {
     EXPECT_EQ(logbook().batchLines().size(), before);
 }
 
+TEST_F(NewSession, TakesAnOfferWithOneEnterAndGoesOn) {
+    type(QStringLiteral("heb"));
+    const auto* completer = qobject_cast<QLineEdit*>(QApplication::focusWidget())->completer();
+    ASSERT_NE(completer, nullptr);
+    ASSERT_TRUE(completer->popup()->isVisible());
+    QTest::keyClick(completer->popup(), Qt::Key_Down);
+    QTest::keyClick(completer->popup(), Qt::Key_Return);
+    ASSERT_TRUE(pages::comesTrue([&] { return grid().currentIndex().column() == 1; }));
+    EXPECT_EQ(cell(0, SessionColumn::Plant), nameOf(support::hebe));
+}
+
 TEST_F(NewSession, TellsTheCodesThatWereGiven) {
     const QSignalSpy said(dialog_.get(), &SessionDialog::said);
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
@@ -172,7 +186,7 @@ TEST_F(NewSession, SplitsACountByChanceAndStoresTheSeed) {
     named<QLineEdit>(*split, "trialName").setText(QStringLiteral("ignored, typing counts"));
     named<QLineEdit>(*split, "trialName").selectAll();
     QTest::keyClicks(&named<QLineEdit>(*split, "trialName"), QStringLiteral("Tub or bench"));
-    named<QPushButton>(*split, "agree").click();
+    QTest::keyClick(&named<QLineEdit>(*split, "trialName"), Qt::Key_Return);
     ASSERT_EQ(grid().model()->rowCount(), 3);  // two arms and the offered row
     EXPECT_EQ(cell(0, SessionColumn::Count).toInt() + cell(1, SessionColumn::Count).toInt(), 25);
     press(Qt::Key_Return, Qt::ControlModifier);
