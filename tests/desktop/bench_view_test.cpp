@@ -42,7 +42,8 @@ TEST(BenchView, SaysWhatAStationHoldsAndSinceWhen) {
     const auto north = std::ranges::find_if(view.stations, [](const auto& row) { return row.openBatches == 2; });
     ASSERT_NE(north, view.stations.end());
     EXPECT_EQ(north->undecided, 30);
-    EXPECT_TRUE(north->plants.contains("Nikko"));
+    EXPECT_TRUE(north->plantsInFull.contains("Nikko"));
+    EXPECT_FALSE(north->plants.contains("Nikko"));
     EXPECT_TRUE(north->since.contains("10 days")) << north->since.toStdString();
 }
 

@@ -103,6 +103,8 @@ TEST_F(Round, KeepsTheCursorOnARefusedEntryWithTheReasonBesideIt) {
     EXPECT_EQ(view_->currentIndex().row(), 0);
     EXPECT_TRUE(cell(0, RoundModel::Meaning).contains("25")) << cell(0, RoundModel::Meaning).toStdString();
     EXPECT_TRUE(cell(0, RoundModel::Meaning).contains("0 to 24"));
+    EXPECT_TRUE(dialog_->findChild<QWidget*>("roundFault")->accessibleName().contains("0 to 24"))
+        << "in full at the foot";
     auto* editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
     ASSERT_TRUE(editor);
     EXPECT_EQ(editor->text(), "25") << "what was typed stands there still";

@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QTreeView>
 #include <QVBoxLayout>
@@ -25,6 +26,19 @@
 #include "app/plot/number_text.h"
 
 namespace desktop {
+
+namespace {
+
+/// Rows as high as those of tables; a tree has no setting for that.
+class AiryRows : public QStyledItemDelegate {
+  public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        return QStyledItemDelegate::sizeHint(option, index).expandedTo(QSize(0, option.fontMetrics.height() * 8 / 5));
+    }
+};
+
+}  // namespace
 
 BenchPage::BenchPage(const PageContext& context, QWidget* parent)
     : Page(parent), context_(context), dueModel_(new DueModel(this)), stationModel_(new StationModel(this)) {
@@ -86,6 +100,7 @@ QWidget* BenchPage::makeDue() {
     due_->setAllColumnsShowFocus(true);
     due_->setUniformRowHeights(true);
     due_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    due_->setItemDelegate(new AiryRows(due_));
     due_->setItemDelegateForColumn(DueModel::Plant, new PlantNameDelegate(due_));
     due_->setAlternatingRowColors(true);
     due_->header()->setStretchLastSection(true);
@@ -177,9 +192,8 @@ void BenchPage::showLines() {
     else if (view.overdueCount == 0)
         sentence_->setText(tr("%1 due for a look today.").arg(plot::batchesText(view.dueCount)));
     else
-        sentence_->setText(tr("Due for a look: %1, of them overdue: %2.")
-                               .arg(plot::batchesText(view.dueCount))
-                               .arg(view.overdueCount));
+        sentence_->setText(
+            tr("%1 due for a look, %2 of them overdue.").arg(plot::batchesText(view.dueCount)).arg(view.overdueCount));
     dueModel_->show(std::move(view.due));
     stationModel_->show(std::move(view.stations));
     for (int row = 0; row < dueModel_->rowCount(); ++row) due_->expand(dueModel_->index(row, 0));

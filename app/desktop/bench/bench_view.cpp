@@ -4,9 +4,12 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
-#include <map>
+#include <functional>
 #include <optional>
+#include <set>
+#include <string>
 #include <unordered_map>
+#include <unordered_set>
 
 #include "app/plot/number_text.h"
 
@@ -71,49 +74,55 @@ std::vector<DueGroup> dueGroups(std::vector<core::DueBatch> due, const core::She
 struct Held {
     int batches{};
     int undecided{};
-    std::map<QString, int> plants;
+    std::unordered_set<core::PlantId> plants;
     std::optional<core::Date> since;
 };
 
-std::unordered_map<core::StationId, Held> heldByStation(std::span<const core::BatchLine> lines,
-                                                        const core::Shelves& shelves) {
-    const auto plantNames = namesOfPlants(shelves);
+std::unordered_map<core::StationId, Held> heldByStation(std::span<const core::BatchLine> lines) {
     std::unordered_map<core::StationId, Held> held;
     for (const core::BatchLine& line : lines) {
         if (core::isClosed(line.batch, line.tally)) continue;
         Held& here = held[line.batch.station];
         ++here.batches;
         here.undecided += line.tally.undecided();
-        if (const auto plant = plantNames.find(line.batch.plant); plant != plantNames.end())
-            ++here.plants[plant->second];
+        here.plants.insert(line.batch.plant);
         if (!here.since || line.batch.stuckOn < *here.since) here.since = line.batch.stuckOn;
     }
     return held;
 }
 
+/// Each name once, in order; "free" when there is none.
+QString namesOf(const Held& held, const core::Shelves& shelves,
+                const std::function<std::string(const core::Plant&)>& name) {
+    std::set<QString> names;
+    for (const core::Plant& plant : shelves.plants)
+        if (held.plants.contains(plant.id)) names.insert(QString::fromStdString(name(plant)));
+    return names.empty() ? onBench("free") : QStringList(names.begin(), names.end()).join(", ");
+}
+
+StationRow stationRow(const core::Station& station, const Held& held, const core::Shelves& shelves, core::Date today) {
+    const core::Method* method = core::find(shelves.methods, station.method);
+    return {.name = QString::fromStdString(station.name),
+            .method = method ? QString::fromStdString(method->name) : QString(),
+            .openBatches = held.batches,
+            .undecided = held.undecided,
+            .plants = namesOf(held, shelves, [](const core::Plant& plant) { return plant.botanicalName; }),
+            .plantsInFull = namesOf(held, shelves, core::fullName),
+            .since = held.since ? onBench("%1 (%2)").arg(plot::shortDateText(*held.since),
+                                                         plot::daysText(core::daysBetween(*held.since, today)))
+                                : QString()};
+}
+
 std::vector<StationRow> stationRows(std::span<const core::BatchLine> lines, const core::Shelves& shelves,
                                     core::Date today) {
-    auto held = heldByStation(lines, shelves);
+    auto held = heldByStation(lines);
     std::vector<const core::Station*> stations;
     for (const core::Station& station : shelves.stations)
         if (!station.isRetired || held.contains(station.id)) stations.push_back(&station);
     std::ranges::stable_sort(stations, {}, &core::Station::walkingOrder);
     std::vector<StationRow> rows;
-    for (const core::Station* station : stations) {
-        const Held& here = held[station->id];
-        const core::Method* method = core::find(shelves.methods, station->method);
-        QStringList plants;
-        for (const auto& [name, batches] : here.plants) plants << name;
-        rows.push_back({.name = QString::fromStdString(station->name),
-                        .method = method ? QString::fromStdString(method->name) : QString(),
-                        .openBatches = here.batches,
-                        .undecided = here.undecided,
-                        .plants = plants.isEmpty() ? onBench("free") : plants.join(", "),
-                        .since = here.since
-                                     ? onBench("%1 (%2)").arg(plot::shortDateText(*here.since),
-                                                              plot::daysText(core::daysBetween(*here.since, today)))
-                                     : QString()});
-    }
+    for (const core::Station* station : stations)
+        rows.push_back(stationRow(*station, held[station->id], shelves, today));
     return rows;
 }
 

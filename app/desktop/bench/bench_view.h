@@ -33,7 +33,8 @@ struct StationRow {
     QString method;
     int openBatches{};
     int undecided{};
-    QString plants;  // what it holds
+    QString plants;        // what it holds, by botanical names: a glance has no room for more
+    QString plantsInFull;  // with cultivars
     QString since;   // day of the oldest open batch; empty when it is free
 };
 

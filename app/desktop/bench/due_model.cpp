@@ -2,10 +2,8 @@
 #include "app/desktop/bench/due_model.h"
 
 #include <QFont>
-#include <QFontMetrics>
 #include <QGuiApplication>
 #include <QPalette>
-#include <QSize>
 
 #include "app/desktop/look/look.h"
 
@@ -73,7 +71,6 @@ int DueModel::columnCount(const QModelIndex&) const {
 
 QVariant DueModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
-    if (role == Qt::SizeHintRole) return QSize(0, QFontMetrics(QGuiApplication::font()).height() * 8 / 5);
     const DueGroup& group = groups_[groupOf(index)];
     if (index.internalId() == groupMark) return groupData(group, index.column(), role);
     return rowData(group.rows[static_cast<std::size_t>(index.row())], index.column(), role);

@@ -25,6 +25,7 @@ QVariant StationModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::TextAlignmentRole && (index.column() == Batches || index.column() == Undecided))
         return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
     if (role == Qt::ToolTipRole && index.column() == Name) return tr("%1, %2").arg(row.name, row.method);
+    if (role == Qt::ToolTipRole && index.column() == Plants) return row.plantsInFull;
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
         case Name:
@@ -43,6 +44,8 @@ QVariant StationModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant StationModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole && (section == Batches || section == Undecided))
+        return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
     switch (section) {
         case Name:

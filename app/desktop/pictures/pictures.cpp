@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/pictures/pictures.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QDialog>
 #include <QDir>
@@ -60,10 +61,23 @@ class Album {
         window_.showPage(0);
     }
 
+    /// As it looks in the middle of the work: an entry of each sort, the third one refused.
+    static void typeSomeEntries(QDialog& dialog) {
+        auto* table = dialog.findChild<QAbstractItemView*>("roundTable");
+        if (!table) return;
+        int row = 0;
+        for (const char* entry : {"*", "+1-1r", "99", "+2/potted on", "+1.", "-1d"}) {
+            const QModelIndex cell = table->model()->index(row++, table->currentIndex().column());
+            if (cell.isValid()) table->model()->setData(cell, QString(entry));
+        }
+        table->setCurrentIndex(table->model()->index(2, table->currentIndex().column()));
+    }
+
     void takeTasks() {
         for (const TaskEntry& task : window_.parts().tasks)
             if (QDialog* dialog = window_.startTask(task.name)) {
                 dialog->resize(dialog->size().boundedTo(QSize(1200, 720)));
+                typeSomeEntries(*dialog);
                 take(task.name, dialog);
                 dialog->hide();
                 dialog->deleteLater();

@@ -4,6 +4,7 @@
 #include <QCheckBox>
 #include <QGridLayout>
 #include <QHeaderView>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
@@ -41,6 +42,8 @@ RoundDialog::RoundDialog(const PageContext& context, QWidget* parent)
     layout->addWidget(makeFoot());
 
     connect(model_, &RoundModel::entriesChanged, this, &RoundDialog::showCount);
+    connect(model_, &RoundModel::dataChanged, this, &RoundDialog::showReason);
+    connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &RoundDialog::showReason);
     connect(view_, &RoundView::finished, this, &RoundDialog::save);
     connect(view_, &RoundView::endReached, this, [this] { save_->setFocus(Qt::OtherFocusReason); });
     connect(new QShortcut(QKeySequence("Ctrl+Return"), this), &QShortcut::activated, this, &RoundDialog::save);
@@ -58,6 +61,7 @@ RoundDialog::~RoundDialog() {
     // An editor that is still open commits when its view goes, which is after us.
     disconnect(model_, nullptr, this, nullptr);
     disconnect(view_, nullptr, this, nullptr);
+    disconnect(view_->selectionModel(), nullptr, this, nullptr);
 }
 
 QWidget* RoundDialog::makeHead() {
@@ -119,12 +123,12 @@ QString RoundDialog::grammarText() const {
     for (const core::LossCause& cause : context_.workspace.shelves().lossCauses)
         if (cause.key != '\0' && !cause.isRetired)
             causes << tr("%1\u00a0%2").arg(QLatin1Char(cause.key)).arg(QString::fromStdString(cause.name));
-    // No-break spaces keep a key and what it means on one line.
+    // No-break spaces and word joiners keep a key and what it means on one line.
     return tr("12\u00a0rooted\u00a0in\u00a0all · +3\u00a0three\u00a0more\u00a0rooted · -2\u00a0two\u00a0lost, with a "
               "letter for the cause (%1) · "
               "w2\u00a0two\u00a0withdrawn · *\u00a0nothing\u00a0new · .\u00a0close\u00a0the\u00a0batch · "
-              "/words\u00a0a\u00a0note. "
-              "Together: 12-1r/second\u00a0flush. Enter goes down; a blank row stays due.")
+              "/\u2060words\u00a0a\u00a0note. "
+              "Together: 12-1r/\u2060second\u00a0flush. Enter goes down; a blank row stays due.")
         .arg(causes.join(", "));
 }
 
@@ -164,23 +168,32 @@ void RoundDialog::showCount() {
             tr("Not saved yet: %1 of %2.").arg(plot::countText(entered), plot::checksText(model_->rowCount())));
 }
 
+void RoundDialog::showReason() {
+    // The row has room for the beginning of a sentence only.
+    const QModelIndex meaning = view_->currentIndex().siblingAtColumn(RoundModel::Meaning);
+    const bool isFault = meaning.data(RoundModel::isFaultRole).toBool();
+    fault_->setFault(isFault ? tr("%1: %2").arg(meaning.siblingAtColumn(RoundModel::Code).data().toString(),
+                                                meaning.data().toString())
+                             : QString());
+}
+
 void RoundDialog::save() {
     view_->commitOpenEditor();
     if (!day_->date()) return day_->line()->setFocus();
     if (const int row = model_->firstFault(); row >= 0) {
-        fault_->setFault(tr("Nothing is saved yet: the entry for %1 can't be taken. %2")
-                             .arg(model_->index(row, RoundModel::Code).data().toString(),
-                                  model_->index(row, RoundModel::Meaning).data().toString()));
-        return view_->goToRow(row);
+        view_->goToRow(row);
+        showReason();
+        fault_->setFault(tr("Nothing is saved yet. %1").arg(fault_->fault()));
+        return;
     }
     if (model_->enteredCount() == 0) return;
     const core::Date today = context_.workspace.today();
     const Outcome outcome = context_.workspace.run(
         [&](db::Logbook& logbook) { return db::recordChecks(logbook, model_->drafts(), today); });
     if (outcome.isDone) return accept();
+    view_->goToRow(model_->mark(outcome.refusals));
     fault_->setFault(outcome.refusals.empty() ? tr("Nothing is saved: see the message at the foot of the window.")
                                               : QString::fromStdString(outcome.refusals.front().sentence));
-    view_->goToRow(model_->mark(outcome.refusals));
 }
 
 void RoundDialog::reject() {

@@ -37,6 +37,7 @@ class RoundDialog : public QDialog {
     void takeDay();
     void sizeColumns();
     void showCount();
+    void showReason();
     void save();
 
     PageContext context_;

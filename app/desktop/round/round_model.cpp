@@ -245,6 +245,8 @@ Qt::ItemFlags RoundModel::flags(const QModelIndex& index) const {
 }
 
 QVariant RoundModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole && section == Day)
+        return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
     switch (section) {
         case Code:
