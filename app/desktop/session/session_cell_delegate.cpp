@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/session/session_cell_delegate.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QCompleter>
 #include <QLineEdit>
 #include <QPainter>
+#include <QPointer>
 
 #include "app/desktop/look/look.h"
 #include "app/desktop/names/plant_name_delegate.h"
@@ -29,18 +31,30 @@ QWidget* SessionCellDelegate::createEditor(QWidget* parent, const QStyleOptionVi
         completer->setFilterMode(Qt::MatchContains);
         completer->setMaxVisibleItems(10);
         line->setCompleter(completer);
-        // Enter on an offer takes it and goes on, as Enter on typed text does; the text is set by then.
+        // While offers are shown they get the keys, and the delegate doesn't see Enter: we go on as Enter on typed text does.
         connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &SessionCellDelegate::takeOffer,
                 Qt::QueuedConnection);
+        connect(line, &QLineEdit::returnPressed, this, &SessionCellDelegate::takeTyped);
     }
     return line;
 }
 
 void SessionCellDelegate::takeOffer() {
     const auto* completer = qobject_cast<QCompleter*>(sender());
-    if (completer == nullptr) return;  // its editor was closed meanwhile
-    emit commitData(completer->widget());
-    emit closeEditor(completer->widget(), QAbstractItemDelegate::SubmitModelCache);
+    if (completer != nullptr) finish(completer->widget());
+}
+
+void SessionCellDelegate::takeTyped() {
+    const QPointer<QLineEdit> line = qobject_cast<QLineEdit*>(sender());
+    if (line == nullptr || !line->completer()->popup()->isVisible()) return;  // the delegate has seen it
+    QMetaObject::invokeMethod(
+        this, [this, line] { finish(line); }, Qt::QueuedConnection);
+}
+
+void SessionCellDelegate::finish(QWidget* editor) {
+    if (editor == nullptr || !editor->isVisible()) return;  // closed meanwhile
+    emit commitData(editor);
+    emit closeEditor(editor, QAbstractItemDelegate::SubmitModelCache);
 }
 
 void SessionCellDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {

@@ -21,6 +21,8 @@ class SessionCellDelegate : public QStyledItemDelegate {
 
   private:
     void takeOffer();
+    void takeTyped();
+    void finish(QWidget* editor);
 
     SessionModel& model_;
 };

@@ -125,6 +125,17 @@ TEST_F(NewSession, TakesAnOfferWithOneEnterAndGoesOn) {
     EXPECT_EQ(cell(0, SessionColumn::Plant), nameOf(support::hebe));
 }
 
+TEST_F(NewSession, TakesWhatWasTypedWithOneEnterWhileOffersAreShown) {
+    goTo(0, SessionColumn::Station);
+    type(QStringLiteral("bench w"));
+    const auto* completer = qobject_cast<QLineEdit*>(QApplication::focusWidget())->completer();
+    ASSERT_TRUE(completer->popup()->isVisible());
+    QTest::keyClick(completer->popup(), Qt::Key_Return);
+    ASSERT_TRUE(
+        pages::comesTrue([&] { return grid().currentIndex().column() == static_cast<int>(SessionColumn::Medium); }));
+    EXPECT_EQ(cell(0, SessionColumn::Station), nameOf(support::benchWest));
+}
+
 TEST_F(NewSession, TellsTheCodesThatWereGiven) {
     const QSignalSpy said(dialog_.get(), &SessionDialog::said);
     enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
