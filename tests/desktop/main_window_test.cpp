@@ -277,13 +277,18 @@ TEST_F(MainWindowOnDesk, ChangesItsTextSizeAndLook) {
     show();
     const double before = QApplication::font().pointSizeF();
     action("viewLarger")->trigger();
+    support::settle();
     EXPECT_NEAR(QApplication::font().pointSizeF(), before * 1.1, 0.01);
     EXPECT_EQ(memory_->textPercent(), 110);
+    EXPECT_NEAR(find<QLabel>("benchDay")->font().pointSizeF(), before * 1.1 * 1.4, 0.01) << "the headline grows too";
     action("viewNormal")->trigger();
     EXPECT_NEAR(QApplication::font().pointSizeF(), before, 0.01);
+    window().say("Something was done.");
     action("look_dark")->trigger();
     support::settle();
     EXPECT_TRUE(desktop::isDark(window().palette()));
+    EXPECT_EQ(window().bar().palette().color(QPalette::Window), desktop::noteBackground(window().palette()))
+        << "the bar that stood there follows";
     EXPECT_EQ(memory_->theme(), desktop::Theme::Dark);
     action("look_light")->trigger();
     support::settle();

@@ -2,7 +2,6 @@
 #include "app/desktop/names/text_labels.h"
 
 #include <QEvent>
-#include <QGuiApplication>
 #include <functional>
 
 #include "app/desktop/look/look.h"
@@ -11,37 +10,42 @@ namespace desktop {
 
 namespace {
 
-/// Takes its colours anew whenever the desktop turns light or dark.
+/// Takes its colours anew whenever the desktop turns light or dark. It sets the one role that it changes and no other: a label
+/// whose every role is its own is never told that the palette around it has changed.
 class LookingLabel : public QLabel {
   public:
-    explicit LookingLabel(std::function<void(QLabel&)> dress) : dress_(std::move(dress)) { dressUp(); }
+    using Dress = std::function<QPalette(const QPalette& around)>;
+    explicit LookingLabel(Dress dress) : dress_(std::move(dress)) { dressUp(); }
 
   protected:
     void changeEvent(QEvent* event) override {
         QLabel::changeEvent(event);
-        if (event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ParentChange) dressUp();
+        if (event->type() == QEvent::PaletteChange || event->type() == QEvent::ParentChange) dressUp();
     }
 
   private:
     void dressUp() {
+        if (isDressing_) return;
+        isDressing_ = true;
         setPalette({});
-        dress_(*this);
+        setPalette(dress_(palette()));
+        isDressing_ = false;
     }
 
-    std::function<void(QLabel&)> dress_;
+    Dress dress_;
+    bool isDressing_{};
 };
 
-void makeQuiet(QLabel& label) {
-    QPalette quiet = QGuiApplication::palette();  // the label's own still is the old one when the look has just changed
-    quiet.setColor(QPalette::WindowText, quietColour(quiet));
-    label.setPalette(quiet);
+QPalette quietly(const QPalette& around) {
+    QPalette quiet;
+    quiet.setColor(QPalette::WindowText, quietColour(around));
+    return quiet;
 }
 
-void makeCautious(QLabel& label) {
-    QPalette marked = QGuiApplication::palette();
-    marked.setColor(QPalette::Window, noteBackground(marked));
-    label.setPalette(marked);
-    label.setAutoFillBackground(true);
+QPalette cautiously(const QPalette& around) {
+    QPalette marked;
+    marked.setColor(QPalette::Window, noteBackground(around));
+    return marked;
 }
 
 }  // namespace
@@ -68,7 +72,7 @@ QLabel* answerLabel(const QString& name) {
 }
 
 QLabel* quietLabel(const QString& name) {
-    auto* label = new LookingLabel(makeQuiet);
+    auto* label = new LookingLabel(quietly);
     label->setObjectName(name);
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
@@ -85,7 +89,8 @@ QLabel* quietLabelSaying(const QString& text) {
 }
 
 QLabel* cautionLabel(const QString& name) {
-    auto* label = new LookingLabel(makeCautious);
+    auto* label = new LookingLabel(cautiously);
+    label->setAutoFillBackground(true);
     label->setObjectName(name);
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);

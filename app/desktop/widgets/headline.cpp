@@ -9,12 +9,14 @@ namespace desktop {
 Headline::Headline(QWidget* parent) : Headline(QString(), parent) {}
 
 Headline::Headline(const QString& text, QWidget* parent) : QLabel(text, parent) {
+    // A label with a size of its own isn't told that the text size has changed; what it stands on is.
+    if (parent) parent->installEventFilter(this);
     grow();
 }
 
-void Headline::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::ApplicationFontChange) grow();
-    QLabel::changeEvent(event);
+bool Headline::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::FontChange) grow();
+    return QLabel::eventFilter(watched, event);
 }
 
 void Headline::grow() {

@@ -14,7 +14,7 @@ class Headline : public QLabel {
     explicit Headline(const QString& text, QWidget* parent = nullptr);
 
   protected:
-    void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void grow();

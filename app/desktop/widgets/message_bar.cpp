@@ -3,7 +3,6 @@
 
 #include <QAccessible>
 #include <QEvent>
-#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -65,17 +64,22 @@ void MessageBar::offer(const QString& sentence, const QString& verb, std::functi
     QAccessible::updateAccessibility(&spoken);
 }
 
-bool MessageBar::event(QEvent* event) {
-    if (event->type() == QEvent::ApplicationPaletteChange) colour();
-    return QFrame::event(event);
+void MessageBar::changeEvent(QEvent* event) {
+    QFrame::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) colour();
 }
 
 void MessageBar::colour() {
-    QPalette own = QGuiApplication::palette();
-    own.setColor(QPalette::Window, noteBackground(own));
-    if (tone_ == Tone::Fault) own.setColor(QPalette::WindowText, faultColour(own));
+    if (isColouring_) return;
+    isColouring_ = true;
+    // Only the roles that differ: with every role its own, the bar would never hear of another look.
+    setPalette({});
+    QPalette own;
+    own.setColor(QPalette::Window, noteBackground(palette()));
+    if (tone_ == Tone::Fault) own.setColor(QPalette::WindowText, faultColour(palette()));
     setPalette(own);
     sign_->setPixmap(icon(tone_ == Tone::Fault ? "fault" : "done").pixmap(fontMetrics().height()));
+    isColouring_ = false;
 }
 
 void MessageBar::hush() {

@@ -24,12 +24,13 @@ class MessageBar : public QFrame {
     [[nodiscard]] QString sentence() const;
 
   protected:
-    bool event(QEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
   private:
     void colour();
 
     Tone tone_{Tone::Plain};
+    bool isColouring_{};
     QLabel* sign_;
     QLabel* text_;
     QPushButton* button_;
