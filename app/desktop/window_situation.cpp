@@ -31,7 +31,8 @@ void MainWindow::showSituation() {
         const QString file = QString::fromStdString(workspace.logbook().file().string());
         const QString name = QString::fromStdString(workspace.shelves().facts.name);
         setWindowTitle(tr("%1 – Strikebook").arg(workspace.isReadOnly() ? tr("%1 (read only)").arg(name) : name));
-        place_->setText(QDir::toNativeSeparators(file));
+        place_->setText(QFileInfo(file).fileName());
+        place_->setToolTip(QDir::toNativeSeparators(file));
         showAccess();
         showPage(std::max(0, list_->currentRow()));
     } else {
