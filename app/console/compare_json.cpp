@@ -56,10 +56,15 @@ Json armJson(const core::Arm& arm) {
 
 Json differenceJson(const std::optional<core::PairDifference>& difference) {
     if (!difference)
-        return {{"value", nullptr}, {"newcombe", nullptr}, {"miettinen_nurminen", nullptr}, {"with_spread", nullptr}};
+        return {{"value", nullptr},
+                {"newcombe", nullptr},
+                {"miettinen_nurminen", nullptr},
+                {"of_batches", nullptr},
+                {"with_spread", nullptr}};
     return {{"value", figure(difference->value)},
             {"newcombe", limits(difference->newcombe)},
             {"miettinen_nurminen", limits(difference->miettinenNurminen)},
+            {"of_batches", figure(difference->ofBatches)},
             {"with_spread", limits(difference->withSpread)}};
 }
 

@@ -120,9 +120,11 @@ void printPair(const core::Pair& pair, const std::vector<core::Arm>& arms, std::
                           plain(plot::differenceLimitsText(pair.difference->miettinenNurminen))}),
                   out);
         if (pair.difference->withSpread)
-            printLine(
-                "", filled(tr("%1 fit with spread"), {plain(plot::differenceLimitsText(*pair.difference->withSpread))}),
-                out);
+            printLine("",
+                      filled(tr("%1 batch by batch; %2 fit with spread"),
+                             {plain(plot::differenceText(pair.difference->valueWithSpread())),
+                              plain(plot::differenceLimitsText(*pair.difference->withSpread))}),
+                      out);
     } else {
         printLine(tr("difference"), tr("undefined: an arm has nothing assessed"), out);
     }

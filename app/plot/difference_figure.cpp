@@ -35,12 +35,14 @@ class DifferenceFigure : public Figure {
         if (!reason_.isEmpty()) return tr("How sure: nothing to compare yet");
         const core::PairDifference& difference = *pair_.difference;
         const core::Limits limits = difference.withSpread.value_or(difference.miettinenNurminen);
+        const bool isInside = limits.low <= difference.value && difference.value <= limits.high;
+        const QString value = differenceText(isInside ? difference.value : difference.valueWithSpread());
         const QString fits = differenceLimitsText(limits);
-        if (differenceText(difference.value) == differenceText(0))
+        if (value == differenceText(0))
             return tr("%1 and %2 rooted equally; anything from %3 fits these records")
                 .arg(capitalised(first_), second_, fits);
         return tr("%1 rooted %2 than %3; anything from %4 fits these records")
-            .arg(capitalised(first_), differenceText(difference.value), second_, fits);
+            .arg(capitalised(first_), value, second_, fits);
     }
 
     QString method() const override {
@@ -59,12 +61,13 @@ class DifferenceFigure : public Figure {
             .headings = {tr("%1 minus %2").arg(first_, second_), tr("Points of 100"), tr("Low"), tr("High")},
             .rows = {}};
         if (!pair_.difference) return table;
-        const auto add = [&](const QString& name, const core::Limits& limits) {
-            table.rows.push_back({name, points(pair_.difference->value), points(limits.low), points(limits.high)});
+        const auto add = [&](const QString& name, double value, const core::Limits& limits) {
+            table.rows.push_back({name, points(value), points(limits.low), points(limits.high)});
         };
-        add(tr("as counted"), pair_.difference->miettinenNurminen);
-        if (pair_.difference->withSpread)
-            add(tr("allowing for the spread between batches"), *pair_.difference->withSpread);
+        const core::PairDifference& difference = *pair_.difference;
+        add(tr("as counted"), difference.value, difference.miettinenNurminen);
+        if (difference.withSpread)
+            add(tr("allowing for the spread between batches"), difference.valueWithSpread(), *difference.withSpread);
         return table;
     }
 
@@ -87,17 +90,17 @@ class DifferenceFigure : public Figure {
         return remarks;
     }
 
-    IntervalRow rowOf(const QString& name, const core::Limits& limits) const {
+    static IntervalRow rowOf(const QString& name, double value, const core::Limits& limits) {
         IntervalRow row{.name = name,
                         .isPlantName = false,
                         .counts = {},
-                        .value = pair_.difference->value,
+                        .value = value,
                         .thick = {},
                         .thin = {},
                         .mark = RowMark::Point,
                         .series = 0,
                         .weight = 1,
-                        .figure = pointsText(pair_.difference->value, limits),
+                        .figure = pointsText(value, limits),
                         .hint = {}};
         row.hint = tr("%1: %2 points of 100").arg(name, row.figure);
         return row;
@@ -114,11 +117,12 @@ class DifferenceFigure : public Figure {
                           .lowSide = tr("%1 more", "an arm, at its side of zero").arg(second_),
                           .highSide = tr("%1 more", "an arm, at its side of zero").arg(first_),
                           .remarks = remarks()};
-        rows.rows.push_back(rowOf(tr("as counted"), pair_.difference->miettinenNurminen));
-        rows.rows.back().thick = pair_.difference->miettinenNurminen;
-        if (pair_.difference->withSpread) {
-            rows.rows.push_back(rowOf(tr("with batch spread"), *pair_.difference->withSpread));
-            rows.rows.back().thin = pair_.difference->withSpread;
+        const core::PairDifference& difference = *pair_.difference;
+        rows.rows.push_back(rowOf(tr("as counted"), difference.value, difference.miettinenNurminen));
+        rows.rows.back().thick = difference.miettinenNurminen;
+        if (difference.withSpread) {
+            rows.rows.push_back(rowOf(tr("with batch spread"), difference.valueWithSpread(), *difference.withSpread));
+            rows.rows.back().thin = difference.withSpread;
         }
         drawIntervalRows(canvas, area, rows);
     }

@@ -160,7 +160,7 @@ class ComparisonSheetMaker {
             tr("Miettinen and Nurminen"));
         add(tr("difference, points of 100"), plot::pointsText(difference.value, difference.newcombe), tr("Newcombe"));
         if (difference.withSpread)
-            add(tr("difference with spread"), plot::pointsText(difference.value, *difference.withSpread),
+            add(tr("difference with spread"), plot::pointsText(difference.valueWithSpread(), *difference.withSpread),
                 tr("t interval on batch rates"));
         add(tr("ratio of rates"), plot::ratioText(pair.riskRatio, pair.koopman), tr("Koopman"));
         add(tr("odds ratio"), plot::ratioText(pair.oddsRatio, pair.oddsRatioExact), tr("conditional, exact"));

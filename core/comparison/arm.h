@@ -22,7 +22,7 @@ struct DayRange {
 
 struct DayShare {
     double day{};
-    double share{};  // has happened by then, of those stuck
+    double share{};              // has happened by then, of those stuck
     std::optional<Limits> band;  // whole-batch bootstrap; absent with a single batch
 };
 
@@ -49,21 +49,22 @@ struct Arm {
     int batches{};
     int stations{};
     int stuck{};
-    int rooted{};     // these four at the horizon, and they add up to stuck
+    int rooted{};  // these four at the horizon, and they add up to stuck
     int lost{};
     int withdrawn{};
     int undecided{};
-    int assessed{};  // fate at the horizon known
-    std::optional<double> rate;          // rooted / assessed; absent when nothing is assessed
-    std::optional<Limits> asCounted;     // Wilson
-    std::optional<Limits> withSpread;    // tray_interval over batches; absent with one batch or no spread to be seen
-    std::vector<DayShare> rootedByDay;   // on each day on which somebody looked
+    int assessed{};                     // fate at the horizon known
+    std::optional<double> rate;         // rooted / assessed; absent when nothing is assessed
+    std::optional<Limits> asCounted;    // Wilson
+    std::optional<Limits> withSpread;   // tray_interval over batches; absent with one batch or no spread to be seen
+    std::vector<DayShare> rootedByDay;  // on each day on which somebody looked
     std::vector<DayShare> lostByDay;
-    std::vector<int> stillWatched;       // for each of rootedByDay: cuttings not yet decided or withdrawn after that day's look
-    std::vector<LookCounts> looks;       // one for each of rootedByDay, over all batches of the arm
+    std::vector<int>
+        stillWatched;  // for each of rootedByDay: cuttings not yet decided or withdrawn after that day's look
+    std::vector<LookCounts> looks;  // one for each of rootedByDay, over all batches of the arm
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
-    std::vector<LossByCause> losses;     // most first
+    std::vector<LossByCause> losses;  // most first
 };
 
 }  // namespace core

@@ -20,21 +20,22 @@ struct OwnPast {
 };
 
 struct BatchSummary {
-    Tally tally;                 // today
-    double level{0.95};          // of every interval here: the logbook's
-    double rate{};               // rooted / stuck so far
-    Limits asCounted;            // Wilson on rooted / stuck
+    Tally tally;         // today
+    double level{0.95};  // of every interval here: the logbook's
+    double rate{};       // rooted / stuck so far
+    Limits asCounted;    // Wilson on rooted / stuck
     std::vector<DayShare> rootedByDay;
     std::vector<DayShare> lostByDay;
     std::vector<LookCounts> looks;  // one for each of rootedByDay
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
     std::vector<LossByCause> losses;
-    OwnPast past;                // other batches of the same plant and method, stuck no later than this one
+    OwnPast past;  // other batches of the same plant and method, stuck no later than this one
     std::vector<std::string> cautions;
     std::string inWords;
 };
 
-[[nodiscard]] BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves, std::span<const BatchRecord> all, Date today);
+[[nodiscard]] BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves,
+                                     std::span<const BatchRecord> all, Date today);
 
 }  // namespace core

@@ -61,7 +61,7 @@ void addStations(Factor factor, std::span<const ArmRecords> arms, Cautions& caut
         }
     }
     if (pairs.empty()) return;
-    cautions.push_back("The " + std::string(wordFor(factor)) +
+    cautions.push_back("The " + factorInWords(factor) +
                        " can't be told from the station or batch, however many cuttings are counted, in comparing " +
                        listed(pairs) + ".");
 }

@@ -137,7 +137,7 @@ std::string rateInWords(const Comparison& comparison, const Arm& arm) {
 }
 
 std::string comparisonInWords(const Comparison& comparison) {
-    const std::string factor(wordFor(comparison.factor));
+    const std::string factor = factorInWords(comparison.factor);
     if (comparison.arms.empty()) return "There are no batches to compare.";
     if (comparison.arms.size() == 1)
         return "There is only one " + factor + " in these records, so there is nothing to compare: " +

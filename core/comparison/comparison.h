@@ -22,20 +22,24 @@ enum class Factor { Method, Treatment, Medium, CuttingKind };
 
 struct ComparisonQuestion {
     Factor factor{Factor::Method};
-    PlantId plant{};                 // unset: all plants
-    std::optional<int> horizonDay{}; // unset: see horizonFor()
-    std::optional<double> level{};   // unset: the logbook's
-    std::optional<TrialId> trial{};  // only this trial's batches
-    int bootstrapReplicates{1000};   // at most; for the bands and the interval of the median day
-    int permutations{2000};          // at most; for the test of two curves
-    std::uint32_t seed{20260101};    // of both, so that the same records give the same figures
+    PlantId plant{};                  // unset: all plants
+    std::optional<int> horizonDay{};  // unset: see horizonFor()
+    std::optional<double> level{};    // unset: the logbook's
+    std::optional<TrialId> trial{};   // only this trial's batches
+    int bootstrapReplicates{1000};    // at most; for the bands and the interval of the median day
+    int permutations{2000};           // at most; for the test of two curves
+    std::uint32_t seed{20260101};     // of both, so that the same records give the same figures
 };
 
 struct PairDifference {
     double value{};
     Limits newcombe;
     Limits miettinenNurminen;
-    std::optional<Limits> withSpread;  // t interval on batch rates; two batches or more per arm
+    std::optional<double> ofBatches;   // of the means of batch rates, each batch counting once whatever its size
+    std::optional<Limits> withSpread;  // t interval about that; two batches or more per arm
+
+    /// What goes with the interval with spread: unequal batches can pull `value` out of it.
+    [[nodiscard]] double valueWithSpread() const { return ofBatches.value_or(value); }
 };
 
 struct BySpecies {
@@ -68,9 +72,9 @@ struct Pair {
     double fisher{1}, fisherMid{1}, boschloo{1}, barnard{1};
     bool exactTestsLeftOut{};  // Boschloo and Barnard, where an arm is too large to enumerate in good time
     double probabilityFirstBetter{0.5};
-    std::optional<double> curvesP;             // permutation test of the two curves within plant
-    std::optional<double> batchRatesP;         // t test on batch rates, from three batches per arm
-    std::optional<double> batchPermutationP;   // from four
+    std::optional<double> curvesP;            // permutation test of the two curves within plant
+    std::optional<double> batchRatesP;        // t test on batch rates, from three batches per arm
+    std::optional<double> batchPermutationP;  // from four
     std::vector<BySpecies> bySpecies;
     Pooled pooled;
     Verdict verdict{Verdict::NoClearDifference};
@@ -101,12 +105,13 @@ struct Horizon {
     int day{};
     std::string reason;
 };
-[[nodiscard]] Horizon horizonFor(const ComparisonQuestion& question, const Shelves& shelves, std::span<const BatchRecord> batches);
+[[nodiscard]] Horizon horizonFor(const ComparisonQuestion& question, const Shelves& shelves,
+                                 std::span<const BatchRecord> batches);
 
 /// Refuses a horizon below 1 day or a level outside (0, 1). Fewer than two arms is an answer, not a refusal. Replicates and
 /// permutations are upper limits: over many batches fewer are drawn, so that the answer comes in a few seconds. A stop request ends
 /// it early with what is computed so far; the caller throws that away.
-[[nodiscard]] Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& shelves, std::span<const BatchRecord> batches,
-                                         std::stop_token stop = {});
+[[nodiscard]] Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& shelves,
+                                         std::span<const BatchRecord> batches, std::stop_token stop = {});
 
 }  // namespace core

@@ -9,6 +9,10 @@ std::string counted(int count, std::string_view one, std::string_view many) {
     return std::to_string(count) + " " + std::string(count == 1 ? one : many);
 }
 
+std::string factorInWords(Factor factor) {
+    return factor == Factor::CuttingKind ? "kind of cutting" : std::string(wordFor(factor));
+}
+
 std::string nameInWords(Factor factor, const std::string& name) {
     return factor == Factor::Method ? name : "\u201c" + name + "\u201d";
 }

@@ -12,6 +12,8 @@ namespace core {
 
 /// "1 batch", "3 batches".
 [[nodiscard]] std::string counted(int count, std::string_view one, std::string_view many);
+/// "kind of cutting", where wordFor() has "cutting": in a sentence, one cutting is one cutting.
+[[nodiscard]] std::string factorInWords(Factor factor);
 /// An arm's name in a sentence. Methods read as the trade speaks; names of treatments, media and kinds of cutting are set in quotes,
 /// or a treatment called Nothing would make nonsense.
 [[nodiscard]] std::string nameInWords(Factor factor, const std::string& name);

@@ -35,6 +35,7 @@ void compareCounts(const stats::TwoCounts& counts, const PairSettings& settings,
             PairDifference{.value = value,
                            .newcombe = limitsFrom(stats::newcombeDifference(counts, settings.level)),
                            .miettinenNurminen = limitsFrom(stats::miettinenNurminenDifference(counts, settings.level)),
+                           .ofBatches = {},
                            .withSpread = {}};
     }
     const stats::RatioEstimate ratio = stats::koopmanRatio(counts, settings.level);
@@ -147,6 +148,7 @@ void compareBatches(const ArmRecords& first, const ArmRecords& second, const Pai
     const auto trays1 = first.trays(), trays2 = second.trays();
     const std::size_t fewest = std::min(trays1.size(), trays2.size());
     tTest = stats::trayTTest(trays1, trays2, settings.level);
+    if (pair.difference) pair.difference->ofBatches = tTest.difference;
     if (fewest >= 2 && pair.difference && tTest.limits) pair.difference->withSpread = limitsFrom(*tTest.limits);
     if (fewest >= 3) pair.batchRatesP = tTest.p;
     if (fewest < 4) return;

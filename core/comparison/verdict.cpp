@@ -12,6 +12,8 @@ namespace {
 
 constexpr int fewestToSpeakOfRates = 5;
 constexpr std::size_t fewestBatches = 3;
+constexpr double mostLuck =
+    0.1;  // whatever level is asked for: at one in two, luck alone would explain half of all verdicts
 
 bool shareAStation(const std::vector<StationId>& first, const std::vector<StationId>& second) {
     return std::any_of(first.begin(), first.end(), [&second](StationId station) {
@@ -47,6 +49,8 @@ struct AheadAndBehind {
     double value{};
     Limits limits;
     bool isWithSpread{};
+    std::optional<double>
+        together;  // of all cuttings together, where the value is that of batches and this one doesn't fit it
 };
 
 AheadAndBehind aheadAndBehind(const ArmRecords& first, const ArmRecords& second, const Pair& pair) {
@@ -55,32 +59,46 @@ AheadAndBehind aheadAndBehind(const ArmRecords& first, const ArmRecords& second,
                           .behind = &second,
                           .value = difference.value,
                           .limits = difference.miettinenNurminen,
-                          .isWithSpread = false};
-    // Batches of unequal size can pull the pooled difference out of the interval over batches; then that isn't one about it.
-    const auto& spread = difference.withSpread;
-    if (spread && spread->low <= result.value && result.value <= spread->high) {
+                          .isWithSpread = false,
+                          .together = {}};
+    if (const auto& spread = difference.withSpread) {
+        // Batches of unequal size can pull the difference of all cuttings out of the interval over batches. That interval, which
+        // the verdict goes by, is about the mean of the batches: then this is what is said, not one that leaves the spread out.
+        if (result.value < spread->low || result.value > spread->high) {
+            result.together = result.value;
+            result.value = difference.valueWithSpread();
+        }
         result.limits = *spread;
         result.isWithSpread = true;
     }
     if (result.value < 0) {
         std::swap(result.ahead, result.behind);
         result.value = -result.value;
+        if (result.together) result.together = -*result.together;
         result.limits = {.low = -result.limits.high, .high = -result.limits.low};
     }
     return result;
+}
+
+std::string exactlyMoreOrFewer(double difference) {
+    const int more = perHundred(difference);
+    if (more == 0) return "no difference";
+    return std::to_string(std::abs(more)) + (more > 0 ? " more" : " fewer");
 }
 
 std::string estimateInWords(const AheadAndBehind& arms, const PairSettings& settings) {
     const int more = perHundred(arms.value);
     const std::string ahead = nameInWords(settings.factor, arms.ahead->arm.name);
     const std::string behind = nameInWords(settings.factor, arms.behind->arm.name);
-    std::string words = "Of 100 cuttings, ";
+    std::string words =
+        arms.together ? "Batch by batch, each counted alike whatever its size, of 100 cuttings " : "Of 100 cuttings, ";
     if (more == 0)
         words += ahead + " and " + behind + " would root about the same number by day " +
                  std::to_string(settings.horizonDay);
     else
         words += ahead + " would root about " + std::to_string(more) + " more than " + behind + " by day " +
                  std::to_string(settings.horizonDay);
+    if (arms.together) words += " (all cuttings together: " + exactlyMoreOrFewer(*arms.together) + ")";
     words += arms.isWithSpread ? "; allowing for the spread between batches, " : "; as counted, ";
     return words + moreOrFewer(arms.limits.low, arms.limits.high) + " fits these records (" +
            levelWords(settings.level) + " interval).";
@@ -88,10 +106,10 @@ std::string estimateInWords(const AheadAndBehind& arms, const PairSettings& sett
 
 // Normal approximation, four chances in five of an interval that excludes no difference, each cutting counting less by the design
 // effect. Nothing where the difference is too small for any number that a grower would stick.
-std::optional<int> moreToSettle(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings) {
+std::optional<int> moreToSettle(const ArmRecords& first, const ArmRecords& second, double difference,
+                                const PairSettings& settings) {
     constexpr double beyondReach = 2000;
     const double rate1 = *first.arm.rate, rate2 = *second.arm.rate;
-    const double difference = std::abs(rate1 - rate2);
     if (difference < 0.005) return {};
     const double z = stats::normalQuantileOfLevel(settings.level) + stats::normalQuantile(0.8);
     const double needed = z * z * (rate1 * (1 - rate1) + rate2 * (1 - rate2)) / (difference * difference) *
@@ -100,8 +118,9 @@ std::optional<int> moreToSettle(const ArmRecords& first, const ArmRecords& secon
     return static_cast<int>(std::ceil(needed)) - std::min(first.arm.assessed, second.arm.assessed);
 }
 
-std::string whatWouldSettle(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings) {
-    const auto more = moreToSettle(first, second, settings);
+std::string whatWouldSettle(const ArmRecords& first, const ArmRecords& second, double difference,
+                            const PairSettings& settings) {
+    const auto more = moreToSettle(first, second, difference, settings);
     if (!more)
         return " So small a difference, between batches that differ as these do, would take thousands of cuttings to "
                "settle.";
@@ -129,8 +148,8 @@ std::string whyNotTold(const ArmRecords& first, const ArmRecords& second, Factor
         if (standsAlone(*records, isShared)) reasons.push_back(whyArmStandsAlone(*records, factor));
     if (reasons.empty()) return {};
     const bool isBatch = isShared && (isOneBatchOnly(first) || isOneBatchOnly(second));
-    return listed(reasons) + ", so the " + std::string(wordFor(factor)) + " and the " +
-           (isBatch ? "batch" : "station") + " can't be told apart, however many cuttings are counted";
+    return listed(reasons) + ", so the " + factorInWords(factor) + " and the " + (isBatch ? "batch" : "station") +
+           " can't be told apart, however many cuttings are counted";
 }
 
 Verdict verdictOn(const ArmRecords& first, const ArmRecords& second, const Pair& pair, const stats::TrayTTest& tTest,
@@ -141,7 +160,7 @@ Verdict verdictOn(const ArmRecords& first, const ArmRecords& second, const Pair&
     const double difference = tTest.difference.value_or(0);
     // Where no batch differs from its arm's others there is no t; then what chance alone could deal decides.
     const std::optional<double> p = tTest.p ? tTest.p : pair.batchPermutationP;
-    if (!p || *p >= 1 - level || difference == 0) return Verdict::NoClearDifference;
+    if (!p || *p >= std::min(1 - level, mostLuck) || difference == 0) return Verdict::NoClearDifference;
     return difference > 0 ? Verdict::FirstBetter : Verdict::SecondBetter;
 }
 
@@ -161,7 +180,7 @@ std::string pairInWords(const ArmRecords& first, const ArmRecords& second, const
         case Verdict::TooFewBatches:
             return estimate + tooFewBatches(first, second, settings.factor);
         case Verdict::NoClearDifference:
-            return estimate + whatWouldSettle(first, second, settings);
+            return estimate + whatWouldSettle(first, second, arms.value, settings);
         case Verdict::FirstBetter:
         case Verdict::SecondBetter:
             break;

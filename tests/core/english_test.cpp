@@ -44,4 +44,9 @@ TEST(English, QuotesNamesThatAreNoMethods) {
     EXPECT_EQ(core::nameInWords(core::Factor::Treatment, "Nothing"), "“Nothing”");
 }
 
+TEST(English, CallsAKindOfCuttingThat) {
+    EXPECT_EQ(core::factorInWords(core::Factor::CuttingKind), "kind of cutting");
+    EXPECT_EQ(core::factorInWords(core::Factor::Method), "method");
+}
+
 }  // namespace

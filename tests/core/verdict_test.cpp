@@ -106,4 +106,41 @@ TEST(Verdict, DoesNotSpeakOfRatesBelowFiveCuttings) {
     EXPECT_THAT(only(compared(batches)).inWords, HasSubstr("too early to speak of rates"));
 }
 
+TEST(Verdict, SpeaksOfWhatItsIntervalIsAbout) {
+    // One huge batch that did well among small ones that did badly: of all cuttings water is ahead, of the batches the trays are.
+    std::vector<core::BatchRecord> batches{support::aBatch().at(tubNorth).stuck(1000).looked(28, {600})};
+    for (int i = 0; i < 8; ++i) {
+        batches.push_back(support::aBatch().at(tubSouth).stuck(20).looked(28, {2}));
+        batches.push_back(support::aBatch().at(i % 2 == 0 ? benchWest : benchEast).stuck(20).looked(28, {8 + i % 3}));
+    }
+    const auto pair = only(compared(batches));
+    EXPECT_GT(pair.difference->value, 0.08);
+    EXPECT_LT(*pair.difference->ofBatches, -0.25);
+    EXPECT_LT(pair.difference->withSpread->high, 0);
+    EXPECT_EQ(pair.verdict, Verdict::SecondBetter);
+    EXPECT_THAT(
+        pair.inWords,
+        HasSubstr("Batch by batch, each counted alike whatever its size, of 100 cuttings media tray would root"));
+    EXPECT_THAT(pair.inWords, HasSubstr("(all cuttings together: 9 fewer); allowing for the spread between batches"));
+    EXPECT_THAT(pair.inWords, HasSubstr("Batch by batch, media tray did better by more than luck would explain."));
+}
+
+TEST(Verdict, IsNoLighterForALowLevel) {
+    const auto batches = together({batchesAt(tubNorth, {14, 9, 16}), batchesAt(tubSouth, {11}),
+                                   batchesAt(benchWest, {9, 12, 6}), batchesAt(benchEast, {12})});
+    const auto pair = only(compared(batches, {.level = 0.5}));
+    EXPECT_GT(*pair.batchRatesP, 0.1);
+    EXPECT_LT(*pair.batchRatesP, 0.5);
+    EXPECT_EQ(pair.verdict, Verdict::NoClearDifference);
+}
+
+TEST(Verdict, CallsAKindOfCuttingThat) {
+    const std::vector<core::BatchRecord> batches{
+        support::aBatch().at(tubNorth).cut(support::stemTip).stuck(20).looked(28, {9}),
+        support::aBatch().at(tubSouth).cut(support::nodal).stuck(20).looked(28, {4})};
+    const core::ComparisonQuestion question{.factor = core::Factor::CuttingKind};
+    EXPECT_THAT(only(compared(batches, question)).inWords, HasSubstr("so the kind of cutting and the station"));
+    EXPECT_THAT(compared({batches.front()}, question).inWords, HasSubstr("only one kind of cutting"));
+}
+
 }  // namespace

@@ -12,6 +12,7 @@
 #include "app/plot/difference_figure.h"
 #include "app/plot/figure_font.h"
 #include "app/plot/forest_figure.h"
+#include "app/plot/number_text.h"
 #include "app/plot/palette.h"
 #include "app/plot/rooted_by_day_figure.h"
 #include "app/plot/save_figure.h"
@@ -158,6 +159,19 @@ TEST(Figures, DontMindAPairThatIsNotThere) {
         EXPECT_TRUE(plot::forestFigure(examples::twoMethods(), pair)->table().rows.empty());
         EXPECT_TRUE(plot::differenceFigure(examples::twoMethods(), pair)->table().rows.empty());
     }
+}
+
+TEST(DifferenceFigure, ShowsWithTheSpreadWhatItsIntervalIsAbout) {
+    core::Comparison comparison = examples::twoMethods();
+    core::PairDifference& difference = *comparison.pairs.front().difference;
+    difference.value = 0.10;
+    difference.ofBatches = -0.25;
+    difference.withSpread = core::Limits{.low = -0.40, .high = -0.10};
+    const auto figure = plot::differenceFigure(comparison, 0);
+    ASSERT_EQ(figure->table().rows.size(), 2U);
+    EXPECT_EQ(figure->table().rows[0][1], plot::decimalText(10, 1));
+    EXPECT_EQ(figure->table().rows[1][1], plot::decimalText(-25, 1));
+    EXPECT_TRUE(figure->sentence().contains(plot::differenceText(-0.25))) << figure->sentence().toStdString();
 }
 
 TEST(Figures, GiveNonEmptyFilesOfEachKind) {
