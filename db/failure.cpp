@@ -65,6 +65,8 @@ LogbookError systemFailure(int systemError, const std::string& deed) {
         case ENOENT:
         case ENOTDIR:
             return LogbookError(deed + ": there is no such folder. Choose one that exists.");
+        case ENAMETOOLONG:
+            return LogbookError(deed + ": the name is too long. Choose a shorter one.");
         case EEXIST:
             return LogbookError(deed + ": there is a file of that name already. Choose another name.");
         default:

@@ -5,6 +5,7 @@
 #include "app/console/json_text.h"
 #include "app/console/open_logbook.h"
 #include "app/console/words.h"
+#include "app/plot/number_text.h"
 #include "core/demo/demo_season.h"
 #include "db/actions/records_actions.h"
 
@@ -48,8 +49,8 @@ int DemoCommand::run(const Surroundings& surroundings, std::ostream& out, std::o
     if (isJson_)
         print({{"logbook", file_}, {"name", facts.name}, {"batches", batches}, {"invented", true}}, out);
     else
-        out << filled(tr("Made the demo logbook %1 with %2 batches. Its records are invented."),
-                      {file_, std::to_string(batches)})
+        out << filled(tr("Made the demo logbook %1 with %2. Its records are invented."),
+                      {file_, plot::batchesText(static_cast<int>(batches)).toStdString()})
             << '\n';
     return Done;
 }

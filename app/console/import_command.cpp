@@ -65,8 +65,9 @@ void findTakenCodes(const db::Logbook& logbook, db::FolderContents& contents) {
 }
 
 Imported importedFrom(const db::FolderContents& contents, const std::string& file) {
+    std::error_code ignored;  // where it can't be told whether there is a file, making one says why
     Imported imported{.logbook = file,
-                      .isNew = !std::filesystem::exists(file),
+                      .isNew = !std::filesystem::exists(file, ignored),
                       .sessions = contents.records.sessions.size(),
                       .batches = contents.records.batches.size(),
                       .checks = 0};

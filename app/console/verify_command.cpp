@@ -32,9 +32,11 @@ int VerifyCommand::run(const Surroundings& surroundings, std::ostream& out, std:
                {"faults", found.faults}},
               out);
     } else if (found.faults.empty()) {
-        out << filled(tr("All is well: %1, %2, %3 steps of history."),
-                      {plot::batchesText(found.batches).toStdString(), plot::checksText(found.checks).toStdString(),
-                       std::to_string(found.historyEntries)})
+        const std::string steps = found.historyEntries == 1
+                                      ? tr("1 step of history")
+                                      : filled(tr("%1 steps of history"), {std::to_string(found.historyEntries)});
+        out << filled(tr("All is well: %1, %2, %3."), {plot::batchesText(found.batches).toStdString(),
+                                                       plot::checksText(found.checks).toStdString(), steps})
             << '\n';
     } else {
         for (const std::string& fault : found.faults) err << fault << '\n';

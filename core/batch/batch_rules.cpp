@@ -12,8 +12,6 @@ namespace core {
 
 namespace {
 
-constexpr int mostStuck = 100'000;
-
 void addFault(Refusals& faults, std::optional<Refusal> fault) {
     if (fault) faults.push_back(std::move(*fault));
 }

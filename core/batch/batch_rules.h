@@ -14,6 +14,8 @@
 
 namespace core {
 
+inline constexpr int mostStuck = 100'000;  // cuttings of one batch
+
 /// Every fault of a batch, given the checks it has already (none for a new one): stuck from 1 to 100 000 and not fewer than are
 /// accounted for; not stuck in the future or after its first check; closed no earlier than stuck or last checked; the things it
 /// names exist in `shelves`; the stock plant is of its plant; the code is well formed (uniqueness is the logbook's to check).

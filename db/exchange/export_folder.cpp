@@ -14,7 +14,10 @@ namespace {
 
 /// "DIR/NAME/" is the same folder as "DIR/NAME".
 std::filesystem::path withoutEndSlash(const std::filesystem::path& folder) {
-    const std::filesystem::path whole = std::filesystem::absolute(folder).lexically_normal();
+    if (folder.empty()) throw LogbookError("The name of the folder is empty; name a new or an empty one to export to.");
+    std::error_code failed;
+    const std::filesystem::path whole = std::filesystem::absolute(folder, failed).lexically_normal();
+    if (failed) throw LogbookError("The folder " + folder.string() + " can't be made: " + failed.message() + ".");
     return whole.has_filename() ? whole : whole.parent_path();
 }
 

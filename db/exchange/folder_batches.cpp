@@ -193,7 +193,7 @@ core::Batch BatchReading::batch() {
     batch.medium = named(shelves.media, "medium", "media");
     batch.cuttingKind = named(shelves.cuttingKinds, "cutting_kind", "cutting_kinds");
     batch.trial = named(shelves.trials, "trial", "trials");
-    batch.stuck = row.countOr("stuck", 0);
+    batch.stuck = row.countOr("stuck", 0, core::mostStuck);
     batch.block = row.text("block");
     batch.note = row.text("note");
     batch.closedOn = row.date("closed_on");

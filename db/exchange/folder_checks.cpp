@@ -57,7 +57,8 @@ void CheckReading::take(TableRow& row) {
 
 void CheckReading::takeInto(std::vector<ReadCheck>& checks, const std::string& code, TableRow& row) {
     const std::optional<core::Date> day = row.date("checked_on");
-    const int rooted = row.countOr("rooted", 0), lost = row.countOr("lost", 0), withdrawn = row.countOr("withdrawn", 0);
+    const auto cuttings = [&row](std::string_view column) { return row.countOr(column, 0, core::mostStuck); };
+    const int rooted = cuttings("rooted"), lost = cuttings("lost"), withdrawn = cuttings("withdrawn");
     const std::string cause = row.text("cause"), note = row.text("note");
     if (const auto refusal = core::faultInNote("Note", note)) row.refuse({*refusal});
     if (!cause.empty() && lost == 0 && row.isSound())

@@ -121,7 +121,8 @@ std::optional<core::Date> TableRow::date(std::string_view name) {
     if (!read)
         fault(name, cell.empty() ? "The date is missing; write year-month-day, such as 2026-03-14."
                                  : core::quotable(cell) +
-                                       " is no day of the calendar; write year-month-day, such as 2026-03-14.");
+                                       " is no day of the calendar from 1800 to 9999; write "
+                                       "year-month-day, such as 2026-03-14.");
     return read;
 }
 
@@ -138,8 +139,8 @@ std::optional<std::int64_t> TableRow::count(std::string_view name, std::int64_t 
     return {};
 }
 
-int TableRow::countOr(std::string_view name, int whenEmpty) {
-    return static_cast<int>(count(name).value_or(whenEmpty));
+int TableRow::countOr(std::string_view name, int whenEmpty, std::int64_t largest) {
+    return static_cast<int>(count(name, largest).value_or(whenEmpty));
 }
 
 std::optional<double> TableRow::figure(std::string_view name) {

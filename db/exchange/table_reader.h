@@ -35,7 +35,7 @@ class TableRow {
     // The cell as a value. An empty or unreadable one gives `whenEmpty` or nothing; what is wrong becomes a fault.
     std::optional<core::Date> date(std::string_view column);
     std::optional<std::int64_t> count(std::string_view column, std::int64_t largest = 1'000'000'000);
-    int countOr(std::string_view column, int whenEmpty);
+    int countOr(std::string_view column, int whenEmpty, std::int64_t largest = 1'000'000'000);
     std::optional<double> figure(std::string_view column);
     bool truth(std::string_view column);
 

@@ -69,7 +69,8 @@ void FolderWriter::file(const std::string& name, const std::function<void(std::o
     fill(out);
     out.close();
     if (out.fail())
-        throw LogbookError("The file " + path.string() +
+        // Without the folder, which has a passing name while it is being filled.
+        throw LogbookError("The table " + name +
                            " can't be written; see whether the disk is full and the folder is yours to write in.");
 }
 

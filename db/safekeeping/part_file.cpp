@@ -32,10 +32,18 @@ int renameUnlessThere(const std::filesystem::path& from, const std::filesystem::
     return ::rename(from.c_str(), to.c_str()) == 0 ? 0 : errno;
 }
 
+std::filesystem::path wholePath(const std::filesystem::path& target, const std::string& what) {
+    if (target.empty()) throw LogbookError(what + " could not be written: its name is empty. Give it one.");
+    std::error_code failure;
+    std::filesystem::path whole = std::filesystem::absolute(target, failure);
+    if (failure) throw systemFailure(failure.value(), what + ' ' + quotedName(target) + " could not be written");
+    return whole;
+}
+
 }  // namespace
 
 PartFile::PartFile(std::filesystem::path target, std::string what)
-    : target_(std::filesystem::absolute(target)), what_(std::move(what)) {
+    : target_(wholePath(target, what)), what_(std::move(what)) {
     const std::string ending = std::to_string(std::random_device{}());
     path_ = target_.parent_path() / ("." + target_.filename().string() + "." + ending + ".part");
     const int descriptor = ::open(path_.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0666);

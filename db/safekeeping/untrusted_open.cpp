@@ -52,6 +52,7 @@ class Descriptor {
 };
 
 FileStart readStart(const std::filesystem::path& file) {
+    if (file.empty()) throw LogbookError("The name of the logbook is empty. Give the name of its file.");
     const std::string name = quotedName(file);
     const Descriptor descriptor(file);
     if (descriptor.number() < 0) {
@@ -120,11 +121,13 @@ void requireLogbookHeader(const std::filesystem::path& file, std::span<const Mig
     const std::string name = quotedName(file);
     requireFormat(start, name);
     const std::uint32_t version = start.number(60);
+    constexpr std::uint32_t largestVersion = 0x7fffffff;  // SQLite keeps it with a sign
+    if (version == 0 || version > largestVersion)
+        throw LogbookError(name + " was never finished or is damaged. Restore a backup.");
     if (version > static_cast<std::uint32_t>(newestVersion(migrations)))
         throw LogbookError(name + " was written by a newer Strikebook (format " + std::to_string(version) +
                            "; this one knows up to " + std::to_string(newestVersion(migrations)) +
                            "). Install the newer version to open it. The file was not changed.");
-    if (version == 0) throw LogbookError(name + " was never finished or is damaged. Restore a backup.");
     requireFullLength(start, file);
 }
 

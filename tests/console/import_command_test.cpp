@@ -116,4 +116,23 @@ TEST(ImportCommand, SaysWhereThereIsNoFolder) {
     EXPECT_FALSE(std::filesystem::exists(scene.log));
 }
 
+TEST(ImportCommand, SaysWhyAFileOfSuchANameCantBe) {
+    const ImportScene scene;
+    const std::string loop = scene.folder / "loop";
+    std::filesystem::create_symlink("loop", loop);
+    const std::string tooLong = scene.folder / std::string(300, 'x');
+    for (const std::string& log : {std::string(), loop, tooLong, scene.tables}) {
+        SCOPED_TRACE(log);
+        const support::Ran ran = run({"import", log, scene.tables});
+        EXPECT_EQ(ran.status, 1);
+        EXPECT_EQ(std::ranges::count(ran.err, '\n'), 1) << ran.err;
+    }
+}
+
+TEST(ImportCommand, NamesTheRangeThatACountMayHave) {
+    const ImportScene scene("A1,2026-03-02,Hebe albicans,media tray,-1\r\n");
+    EXPECT_THAT(run({"import", scene.log, scene.tables}).err,
+                HasSubstr("\"-1\" is not a whole number from 0 to 100000."));
+}
+
 }  // namespace

@@ -141,4 +141,22 @@ TEST(Console, ReadsALogbookThatMayNotBeWritten) {
     EXPECT_EQ(scene.folder.read("demo.strikebook"), before);
 }
 
+TEST(Console, AsksForANameWhereOneIsEmpty) {
+    const DemoScene scene;
+    for (const std::vector<std::string>& words :
+         {std::vector<std::string>{"create", ""}, std::vector<std::string>{"demo", ""},
+          std::vector<std::string>{"due", ""}, std::vector<std::string>{"export", scene.log, ""},
+          std::vector<std::string>{"backup", scene.log, ""}}) {
+        const support::Ran ran = run(words);
+        EXPECT_EQ(ran.status, 1) << words.front();
+        EXPECT_THAT(ran.err, HasSubstr("name")) << words.front();
+        EXPECT_EQ(std::ranges::count(ran.err, '\n'), 1) << ran.err;
+    }
+}
+
+TEST(VerifyCommand, CountsOneAsOne) {
+    const DemoScene scene;
+    EXPECT_THAT(run({"verify", scene.log}).out, HasSubstr(", 1 step of history."));
+}
+
 }  // namespace
