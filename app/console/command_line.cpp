@@ -16,15 +16,23 @@ const Options::Option* optionNamed(const Options& options, const std::string& wo
     return found == options.allOptions().end() ? nullptr : &*found;
 }
 
-/// An option and its value as one word, so that a value that begins with a minus sign isn't taken for an option.
+/// An option and its value as one word, so that a value that begins with a minus sign isn't taken for an option. But an empty
+/// value stays a word of its own: with nothing behind its sign of equality, an option would take the next word.
 std::vector<std::string> withValuesJoined(const Options& options, const std::vector<std::string>& words) {
     std::vector<std::string> joined;
     for (std::size_t i = 0; i < words.size(); ++i) {
         const Options::Option* option = optionNamed(options, words[i]);
         const bool takesNext =
             option != nullptr && option->target != nullptr && words[i] == option->name && i + 1 < words.size();
-        joined.push_back(takesNext ? words[i] + "=" + words[i + 1] : words[i]);
-        if (takesNext) ++i;
+        if (option != nullptr && option->target != nullptr && words[i] == option->name + "=") {
+            joined.insert(joined.end(), {option->name, ""});
+        } else if (takesNext && !words[i + 1].empty()) {
+            joined.push_back(words[i] + "=" + words[i + 1]);
+            ++i;
+        } else {
+            joined.push_back(words[i]);
+            if (takesNext) joined.push_back(words[++i]);
+        }
     }
     return joined;
 }
@@ -55,9 +63,10 @@ std::string namesOf(const std::vector<Options::Option>& options) {
 std::string complaintAbout(const Options& options, const std::vector<std::string>& words) {
     std::size_t byPlace = 0;
     const bool takesMore = !options.allArguments().empty() && options.allArguments().back().targets != nullptr;
-    for (const std::string& word : words) {
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const std::string& word = words[i];
         const Options::Option* option = optionNamed(options, word);
-        if (option != nullptr && option->target != nullptr && word == option->name)
+        if (option != nullptr && option->target != nullptr && word == option->name && ++i == words.size())
             return filled(tr("%1 needs a value behind it: %1 %2."), {option->name, option->value});
         if (option != nullptr) continue;
         if (word.starts_with("-") && word.size() > 1)

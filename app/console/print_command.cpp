@@ -3,6 +3,7 @@
 
 #include <QDateTime>
 #include <QGuiApplication>
+#include <iostream>
 #include <memory>
 
 #include "app/console/arguments.h"
@@ -17,6 +18,11 @@ namespace console {
 
 namespace {
 
+/// The error stream is for what a person should read: not for Qt's remarks on a machine without a desktop session.
+void sayOnlyWhatIsGrave(QtMsgType type, const QMessageLogContext&, const QString& words) {
+    if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << words.toStdString() << '\n';
+}
+
 /// Fonts need an application object; the only command that does. Without a window, on any machine.
 class PaintingApplication {
   public:
@@ -24,7 +30,9 @@ class PaintingApplication {
         if (QGuiApplication::instance() != nullptr) return;
         // Asked for even where there is a display: nothing is shown, and a display that refuses us must not matter.
         qputenv("QT_QPA_PLATFORM", "offscreen");
+        const QtMessageHandler usual = qInstallMessageHandler(sayOnlyWhatIsGrave);
         application_ = std::make_unique<QGuiApplication>(count_, words_);
+        qInstallMessageHandler(usual);
     }
 
   private:

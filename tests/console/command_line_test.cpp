@@ -75,4 +75,16 @@ TEST(Console, NamesTheCommandsWhereItKnowsNoneOfThatName) {
     EXPECT_THAT(support::run({"--version"}).out, HasSubstr("strikebook-cli "));
 }
 
+TEST(CommandLine, KeepsAnEmptyValueToItsOption) {
+    for (const std::vector<std::string>& words : {std::vector<std::string>{"log", "--day", "", "--json"},
+                                                  std::vector<std::string>{"log", "--day=", "--json"}}) {
+        Line line;
+        EXPECT_FALSE(console::readCommandLine(line.options, words));
+        EXPECT_EQ(line.day, "");
+        EXPECT_TRUE(line.isJson);
+    }
+    EXPECT_THAT(console::readCommandLine(Line().options, {"a", "--day", "", "b"}).value(),
+                HasSubstr("\"b\" is one argument too many"));
+}
+
 }  // namespace

@@ -51,4 +51,17 @@ TEST(StrikebookCli, DoesTheMainJobWithoutADisplay) {
     EXPECT_EQ(ended("verify " + log).status, 0);
 }
 
+TEST(StrikebookCli, PrintsWithoutRemarksOnTheMachine) {
+    const support::TemporaryFolder folder;
+    const std::string log = "'" + std::string(folder / "demo.strikebook") + "'";
+    ASSERT_EQ(ended("demo " + log + " --batches 20").status, 0);
+    const auto batches = nlohmann::json::parse(ended("due " + log + " --on 9999-12-31 --json").out)["due"];
+    ASSERT_FALSE(batches.empty());
+    const std::string code = batches[0]["batch"];
+    ::unsetenv("XDG_RUNTIME_DIR");
+    const Ended print = ended("print " + log + " --batch " + code + " --to '" + std::string(folder / "a.pdf") + "'");
+    EXPECT_EQ(print.status, 0);
+    EXPECT_THAT(print.out, testing::StartsWith("Printed " + code));
+}
+
 }  // namespace
