@@ -6,10 +6,38 @@
 #include "db/history/changeset.h"
 #include "db/history/history.h"
 #include "db/tables/batch_table.h"
+#include "db/tables/medium_table.h"
+#include "db/tables/plant_table.h"
 #include "db/tables/session_table.h"
+#include "db/tables/station_table.h"
+#include "db/tables/stock_plant_table.h"
+#include "db/tables/treatment_table.h"
+#include "db/tables/trial_table.h"
 #include "db/transaction.h"
 
 namespace db {
+
+namespace {
+
+/// Of what a new logbook has none of, the tables that have rows.
+std::vector<std::string> writtenFromNowhere(Connection& connection) {
+    std::vector<std::string> sentences;
+    const auto require = [&](const auto& rows, const std::string& kind) {
+        if (!rows.empty())
+            sentences.push_back("Some " + kind + " were written by something that is not in the history.");
+    };
+    require(allSessions(connection), "sessions");
+    require(allBatchLines(connection), "batches");
+    require(allPlants(connection), "plants");
+    require(allStockPlants(connection), "stock plants");
+    require(allStations(connection), "stations");
+    require(allMedia(connection), "media");
+    require(allTreatments(connection), "treatments");
+    require(allTrials(connection), "trials");
+    return sentences;
+}
+
+}  // namespace
 
 std::vector<std::string> auditFaults(Connection& connection, int schemaVersion) {
     Connection copy(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 0);
@@ -28,8 +56,7 @@ std::vector<std::string> auditFaults(Connection& connection, int schemaVersion) 
                     ") wrote has been changed by something that is not in the history."};
         }
     }
-    if (standing.reachToTheStart && (!allSessions(copy).empty() || !allBatchLines(copy).empty()))
-        return {"Some sessions or batches were written by something that is not in the history."};
+    if (standing.reachToTheStart) return writtenFromNowhere(copy);
     return {};
 }
 

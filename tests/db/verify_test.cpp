@@ -89,4 +89,11 @@ TEST_F(Verify, LooksAtUndoneStepsToo) {
     EXPECT_THAT(verified().faults, IsEmpty());
 }
 
+TEST_F(Verify, FindsThingsThatCameFromNowhere) {
+    EXPECT_THAT(
+        faultsAfter("INSERT INTO plants (id, botanical_name, cultivar, common_name, is_protected, note, is_retired) "
+                    "VALUES (12345, 'Nowhere plant', '', '', 0, '', 0)"),
+        Contains(HasSubstr("Some plants were written by something that is not in the history")));
+}
+
 }  // namespace
