@@ -18,6 +18,8 @@
 #include "app/desktop/batches/batch_table_model.h"
 #include "app/desktop/batches/copied_rows.h"
 #include "app/desktop/names/plant_name_delegate.h"
+#include "app/desktop/names/text_labels.h"
+#include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
 
@@ -65,17 +67,9 @@ QWidget* BatchListPage::makeTable() {
     table_->setAccessibleName(tr("All batches"));
     table_->setModel(model_);
     table_->setItemDelegateForColumn(static_cast<int>(BatchColumn::Plant), new PlantNameDelegate(table_));
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    giveTableManners(*table_);
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
-    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table_->setTabKeyNavigation(false);
-    table_->setWordWrap(false);
-    table_->setAlternatingRowColors(true);
-    table_->setShowGrid(false);
-    table_->verticalHeader()->hide();
-    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 3 / 2);
-    table_->horizontalHeader()->setHighlightSections(false);
+    table_->horizontalHeader()->setStretchLastSection(false);
     table_->horizontalHeader()->setSortIndicator(static_cast<int>(BatchColumn::Day), Qt::DescendingOrder);
     table_->setSortingEnabled(true);
     table_->horizontalHeader()->setContextMenuPolicy(Qt::CustomContextMenu);
@@ -125,12 +119,8 @@ void BatchListPage::setWidths() {
 
 QWidget* BatchListPage::makeEmpty() {
     auto* empty = new QWidget;
-    emptyTitle_ = new QLabel;
-    QFont large = emptyTitle_->font();
-    large.setPointSizeF(large.pointSizeF() * 1.3);
-    emptyTitle_->setFont(large);
+    emptyTitle_ = largeLabel(QStringLiteral("emptyTitle"), 1.3);
     emptyTitle_->setAlignment(Qt::AlignCenter);
-    emptyTitle_->setObjectName(QStringLiteral("emptyTitle"));
     emptyText_ = new QLabel;
     emptyText_->setAlignment(Qt::AlignCenter);
     emptyText_->setWordWrap(true);

@@ -3,22 +3,17 @@
 
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QHeaderView>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QShortcut>
 #include <QSplitter>
-#include <QTableView>
 #include <QVBoxLayout>
 
 #include "app/desktop/batches/batch_dialog.h"
 #include "app/desktop/batches/batch_page_model.h"
-#include "app/desktop/batches/check_dialog.h"
-#include "app/desktop/batches/check_table_model.h"
+#include "app/desktop/batches/check_timeline.h"
 #include "app/desktop/batches/close_dialog.h"
-#include "app/desktop/batches/copied_rows.h"
 #include "app/desktop/batches/session_facts_dialog.h"
 #include "app/desktop/figures/figure_panel.h"
 #include "app/desktop/names/plant_name_delegate.h"
@@ -32,9 +27,10 @@ BatchPage::BatchPage(const PageContext& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       model_(new BatchPageModel(context.workspace, this)),
-      checks_(new CheckTableModel(this)) {
+      checks_(new CheckTimeline(*model_)) {
     setObjectName(QStringLiteral("batchPage"));
     build();
+    connect(checks_, &CheckTimeline::said, this, &BatchPage::said);
     connect(model_, &BatchPageModel::viewChanged, this, &BatchPage::showView);
     connect(model_, &BatchPageModel::summaryChanged, this, &BatchPage::showSummary);
     connect(model_, &BatchPageModel::gone, this, &BatchPage::backWanted);
@@ -48,7 +44,7 @@ BatchPage::BatchPage(const PageContext& context, QWidget* parent)
 bool BatchPage::show(core::BatchId batch) {
     curve_->showTable(false);
     if (!model_->show(batch)) return false;
-    if (checks_->rowCount() > 0) table_->selectRow(checks_->rowCount() - 1);
+    checks_->chooseNewest();
     return true;
 }
 
@@ -57,24 +53,11 @@ void BatchPage::clear() {
 }
 
 void BatchPage::focusChecks() {
-    table_->setFocus(Qt::OtherFocusReason);
+    checks_->focusTable();
 }
 
 std::shared_ptr<const report::Sheet> BatchPage::sheet() const {
     return model_->sheet();
-}
-
-bool BatchPage::eventFilter(QObject* watched, QEvent* event) {
-    if (watched != table_ || event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
-    const auto* key = static_cast<QKeyEvent*>(event);
-    const bool isEdit = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter || key->key() == Qt::Key_F2;
-    if (isEdit)
-        editCheck();
-    else if (key->key() == Qt::Key_Delete)
-        deleteCheck();
-    else
-        return QWidget::eventFilter(watched, event);
-    return true;
 }
 
 void BatchPage::build() {
@@ -82,7 +65,7 @@ void BatchPage::build() {
     connect(curve_, &FigurePanel::said, this, &BatchPage::said);
     auto* right = new QSplitter(Qt::Vertical);
     right->addWidget(curve_);
-    right->addWidget(makeChecks());
+    right->addWidget(checks_);
     right->setStretchFactor(0, 3);
     right->setStretchFactor(1, 2);
     right->setChildrenCollapsible(false);
@@ -128,8 +111,7 @@ QWidget* BatchPage::makeHead() {
     names->addWidget(plant_);
     names->addWidget(state_, 1);
     auto* buttons = new QHBoxLayout;
-    auto* record = makeEdit(tr("Record &check\u2026"), QStringLiteral("recordCheck"), &BatchPage::recordCheck);
-    buttons->addWidget(record);
+    buttons->addWidget(makeEdit(tr("Record &check\u2026"), QStringLiteral("recordCheck"), &BatchPage::recordCheck));
     buttons->addWidget(makeEdit(tr("Edit b&atch\u2026"), QStringLiteral("editBatch"), &BatchPage::editBatch));
     buttons->addWidget(makeEdit(tr("Edit sess&ion\u2026"), QStringLiteral("editSession"), &BatchPage::editSession));
     buttons->addWidget(closing_ = makeEdit(QString(), QStringLiteral("closeOrReopen"), &BatchPage::closeOrReopen));
@@ -164,54 +146,11 @@ QWidget* BatchPage::makeFacts() {
     return scroll;
 }
 
-QWidget* BatchPage::makeChecks() {
-    table_ = new QTableView;
-    table_->setObjectName(QStringLiteral("checkTable"));
-    table_->setModel(checks_);
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table_->setTabKeyNavigation(false);
-    table_->setWordWrap(false);
-    table_->setShowGrid(false);
-    table_->setAlternatingRowColors(true);
-    table_->verticalHeader()->hide();
-    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 3 / 2);
-    table_->horizontalHeader()->setStretchLastSection(true);
-    table_->horizontalHeader()->setHighlightSections(false);
-    table_->installEventFilter(this);
-    copyOnRequest(*table_, [this](const QString& sentence) { emit said(sentence); });
-    connect(table_, &QTableView::doubleClicked, this, &BatchPage::editCheck);
-    auto* caption = new QLabel(tr("Chec&ks"));
-    caption->setBuddy(table_);
-    auto* row = new QHBoxLayout;
-    row->addWidget(caption, 1);
-    row->addWidget(editCheck_ = makeEdit(tr("Edi&t check\u2026"), QStringLiteral("editCheck"), &BatchPage::editCheck));
-    row->addWidget(deleteCheck_ =
-                       makeEdit(tr("Delete chec&k"), QStringLiteral("deleteCheck"), &BatchPage::deleteCheck));
-    auto* checks = new QWidget;
-    auto* layout = new QVBoxLayout(checks);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addLayout(row);
-    layout->addWidget(table_, 1);
-    return checks;
-}
-
 void BatchPage::showView() {
     const BatchView& view = model_->view();
-    const core::Check* current = checks_->checkAt(table_->currentIndex().row());
-    const core::CheckId kept = current == nullptr ? core::CheckId{} : current->id;
-    checks_->show(view.record, model_->shelves());
-    table_->resizeColumnsToContents();
-    for (int column = 0; column < CheckTableModel::Note; ++column)
-        table_->setColumnWidth(column, table_->columnWidth(column) + fontMetrics().height() / 2);
-    const int row = checks_->rowOf(kept);
-    if (checks_->rowCount() > 0) table_->selectRow(row >= 0 ? row : checks_->rowCount() - 1);
     const bool isWritable = !context_.workspace.isReadOnly();
     for (QPushButton* edit : edits_) edit->setEnabled(isWritable);
-    editCheck_->setEnabled(isWritable && checks_->rowCount() > 0);
-    deleteCheck_->setEnabled(isWritable && checks_->rowCount() > 0);
+    checks_->show(isWritable);
     code_->setText(view.code);
     plant_->setText(plantNameAsHtml(view.plant));
     state_->setText(view.state);
@@ -245,34 +184,7 @@ void BatchPage::showSummary() {
 }
 
 void BatchPage::recordCheck() {
-    const core::BatchRecord& record = model_->view().record;
-    for (int row = 0; row < checks_->rowCount(); ++row)
-        if (checks_->checkAt(row)->checkedOn == model_->today()) {  // one batch has one check a day: today's is amended
-            table_->selectRow(row);
-            return editCheck();
-        }
-    auto* dialog = new CheckDialog(
-        CheckDraft::of(record, model_->shelves(), nullptr, model_->today()), model_->today(),
-        [this](const core::Check& check) { return model_->record(check); }, this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
-}
-
-void BatchPage::editCheck() {
-    const core::Check* check = checks_->checkAt(table_->currentIndex().row());
-    if (check == nullptr || context_.workspace.isReadOnly()) return;
-    auto* dialog = new CheckDialog(
-        CheckDraft::of(model_->view().record, model_->shelves(), check, check->checkedOn), model_->today(),
-        [this](const core::Check& kept) { return model_->change(kept); }, this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
-}
-
-void BatchPage::deleteCheck() {
-    const core::Check* check = checks_->checkAt(table_->currentIndex().row());
-    if (check == nullptr || context_.workspace.isReadOnly()) return;
-    const Outcome outcome = model_->remove(check->id);
-    if (!outcome.isDone) emit said(sentencesOf(outcome.refusals));
+    checks_->record();
 }
 
 void BatchPage::editBatch() {

@@ -11,13 +11,12 @@
 class QFormLayout;
 class QLabel;
 class QPushButton;
-class QTableView;
 class QVBoxLayout;
 
 namespace desktop {
 
 class BatchPageModel;
-class CheckTableModel;
+class CheckTimeline;
 class FigurePanel;
 
 class BatchPage : public QWidget {
@@ -37,21 +36,15 @@ class BatchPage : public QWidget {
     void said(const QString& sentence);
     void sheetChanged();
 
-  protected:
-    bool eventFilter(QObject* watched, QEvent* event) override;
-
   private:
     void build();
     QWidget* makeHead();
     QWidget* makeFacts();
-    QWidget* makeChecks();
     QPushButton* makeEdit(const QString& text, const QString& name, void (BatchPage::*act)());
     QPushButton* makeButton(const QString& text, const QString& name, void (BatchPage::*act)());
     void showView();
     void showSummary();
     void recordCheck();
-    void editCheck();
-    void deleteCheck();
     void editBatch();
     void editSession();
     void closeOrReopen();
@@ -60,20 +53,17 @@ class BatchPage : public QWidget {
 
     PageContext context_;
     BatchPageModel* model_;
-    CheckTableModel* checks_;
+    CheckTimeline* checks_;
     QLabel* code_{};
     QLabel* plant_{};
     QLabel* state_{};
     QLabel* inWords_{};
     QLabel* cautions_{};
     QFormLayout* facts_{};
-    QTableView* table_{};
     FigurePanel* curve_{};
     std::vector<QPushButton*> edits_;  // what a logbook that is only read has no use for
     QPushButton* closing_{};
     QPushButton* print_{};
-    QPushButton* editCheck_{};
-    QPushButton* deleteCheck_{};
 };
 
 }  // namespace desktop

@@ -11,8 +11,10 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "app/desktop/batches/copied_rows.h"
 #include "app/desktop/figures/figure_table_model.h"
 #include "app/desktop/prompts.h"
+#include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/figure.h"
 #include "app/plot/figure_view.h"
@@ -45,13 +47,9 @@ void FigurePanel::build(const QString& name) {
     tableView_->setObjectName(name + QStringLiteral("Table"));
     tableView_->setAccessibleName(tr("The figures behind the picture"));
     tableView_->setModel(table_);
-    tableView_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    tableView_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    tableView_->setTabKeyNavigation(false);
-    tableView_->setWordWrap(false);
-    tableView_->verticalHeader()->hide();
-    tableView_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    tableView_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 3 / 2);
+    giveTableManners(*tableView_);
+    tableView_->horizontalHeader()->setStretchLastSection(false);
+    copyOnRequest(*tableView_, [this](const QString& sentence) { emit said(sentence); });
     stack_ = new QStackedWidget;
     stack_->addWidget(view_);
     stack_->addWidget(tableView_);

@@ -18,6 +18,7 @@
 #include "app/desktop/head_to_head/head_to_head_model.h"
 #include "app/desktop/head_to_head/pair_figures.h"
 #include "app/desktop/names/text_labels.h"
+#include "app/desktop/widgets/table_manners.h"
 #include "app/plot/difference_figure.h"
 #include "app/plot/forest_figure.h"
 #include "app/plot/rooted_by_day_figure.h"
@@ -112,17 +113,9 @@ QTableView* ComparisonView::makeTable(const QString& name, const QString& access
     auto* table = new QTableView;
     table->setObjectName(name);
     table->setAccessibleName(accessibleName);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setTabKeyNavigation(false);
-    table->setWordWrap(false);
-    table->setShowGrid(false);
-    table->setAlternatingRowColors(true);
+    giveTableManners(*table);
+    table->horizontalHeader()->setStretchLastSection(false);
     table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    table->verticalHeader()->hide();
-    table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 3 / 2);
-    table->horizontalHeader()->setHighlightSections(false);
     copyOnRequest(*table, [this](const QString& sentence) { emit said(sentence); });
     return table;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/names/text_labels.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <functional>
 
@@ -36,6 +37,33 @@ class LookingLabel : public QLabel {
     bool isDressing_{};
 };
 
+/// Larger than the text around it by a factor, also after the text size was changed.
+class EnlargedLabel : public QLabel {
+  public:
+    EnlargedLabel(double times, bool isBold) : times_(times), isBold_(isBold) {
+        setTextFormat(Qt::PlainText);
+        setTextInteractionFlags(Qt::TextSelectableByMouse);
+        enlarge();
+    }
+
+  protected:
+    void changeEvent(QEvent* event) override {
+        QLabel::changeEvent(event);
+        if (event->type() == QEvent::ApplicationFontChange) enlarge();
+    }
+
+  private:
+    void enlarge() {
+        QFont large = QApplication::font(this);
+        large.setPointSizeF(large.pointSizeF() * times_);
+        large.setBold(isBold_);
+        setFont(large);
+    }
+
+    double times_;
+    bool isBold_;
+};
+
 QPalette quietly(const QPalette& around) {
     QPalette quiet;
     quiet.setColor(QPalette::WindowText, quietColour(around));
@@ -51,22 +79,14 @@ QPalette cautiously(const QPalette& around) {
 }  // namespace
 
 QLabel* largeLabel(const QString& name, double times) {
-    auto* label = new QLabel;
+    auto* label = new EnlargedLabel(times, true);
     label->setObjectName(name);
-    label->setTextFormat(Qt::PlainText);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    QFont large = label->font();
-    large.setPointSizeF(large.pointSizeF() * times);
-    large.setBold(true);
-    label->setFont(large);
     return label;
 }
 
 QLabel* answerLabel(const QString& name) {
-    QLabel* label = largeLabel(name, 1.15);
-    QFont plain = label->font();
-    plain.setBold(false);
-    label->setFont(plain);
+    auto* label = new EnlargedLabel(1.15, false);
+    label->setObjectName(name);
     label->setWordWrap(true);
     return label;
 }
