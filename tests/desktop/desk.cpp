@@ -6,8 +6,10 @@
 
 #include "app/desktop/bench/bench_page.h"
 #include "app/desktop/history/history_page.h"
+#include "app/desktop/logbook/logbook_commands.h"
 #include "app/desktop/round/round_dialog.h"
 #include "db/actions/records_actions.h"
+#include "db/actions/shelf_actions.h"
 #include "tests/support/builders.h"
 
 namespace support {
@@ -77,6 +79,22 @@ desktop::MainWindow& Desk::window() {
                                         .shortcut = "Ctrl+R",
                                         .make = makes<desktop::RoundDialog, QDialog>()}}});
     return *window_;
+}
+
+void Desk::open(std::vector<core::BatchRecord> batches) {
+    file_ = fileWith("season.strikebook", std::move(batches));
+    ASSERT_TRUE(window().commands().openFile(file_));
+    settle();
+}
+
+desktop::Outcome Desk::renameGrower(const std::string& grower) {
+    core::LogbookFacts facts = workspace_->shelves().facts;
+    facts.grower = grower;
+    return workspace_->run([&](db::Logbook& logbook) { return db::keep(logbook, facts); });
+}
+
+std::string Desk::growerOnFile() {
+    return someShelves().facts.grower;
 }
 
 void Desk::startAgain() {

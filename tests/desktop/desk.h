@@ -10,6 +10,7 @@
 #include "app/desktop/look/appearance.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/memory.h"
+#include "app/desktop/widgets/message_bar.h"
 #include "app/desktop/workspace.h"
 #include "core/records.h"
 #include "gtest/gtest.h"
@@ -48,6 +49,15 @@ class Desk : public testing::Test {
     }
     QAction* action(const char* name) { return find<QAction>(name); }
 
+    /// Opens season.strikebook with these batches in it.
+    void open(std::vector<core::BatchRecord> batches = dueBatches(3));
+    /// Some edit, to be taken back.
+    desktop::Outcome renameGrower(const std::string& grower);
+    [[nodiscard]] std::string grower() { return workspace_->shelves().facts.grower; }
+    [[nodiscard]] static std::string growerOnFile();  // as fileWith() wrote it
+    [[nodiscard]] QString barText() { return window().bar().sentence(); }
+
+    QString file_;
     QTemporaryDir folder_;
     ScriptedPrompts prompts_;
     std::unique_ptr<desktop::Memory> memory_;

@@ -3,11 +3,7 @@
 
 #include <QAction>
 #include <QApplication>
-#include <QComboBox>
-#include <QFile>
 #include <QLabel>
-#include <QLineEdit>
-#include <QMenu>
 #include <QPushButton>
 #include <QTableView>
 #include <QTest>
@@ -16,69 +12,12 @@
 #include "app/desktop/logbook/logbook_commands.h"
 #include "app/desktop/widgets/message_bar.h"
 #include "db/actions/check_actions.h"
-#include "db/actions/shelf_actions.h"
-#include "db/safekeeping/backup.h"
 #include "tests/desktop/desk.h"
 #include "tests/support/builders.h"
 
 namespace {
 
-class MainWindowOnDesk : public support::Desk {
-  protected:
-    void open(std::vector<core::BatchRecord> batches = dueBatches(3)) {
-        file_ = fileWith("season.strikebook", std::move(batches));
-        ASSERT_TRUE(window().commands().openFile(file_));
-        support::settle();
-    }
-    desktop::Outcome renameGrower(const std::string& grower) {
-        core::LogbookFacts facts = workspace_->shelves().facts;
-        facts.grower = grower;
-        return workspace_->run([&](db::Logbook& logbook) { return db::keep(logbook, facts); });
-    }
-    [[nodiscard]] QString barText() { return window().bar().sentence(); }
-    [[nodiscard]] std::string grower() { return workspace_->logbook().shelves().facts.grower; }
-
-    /// As fileWith() wrote it.
-    [[nodiscard]] static std::string recordsGrower() { return support::someShelves().facts.grower; }
-
-    QString file_;
-};
-
-TEST_F(MainWindowOnDesk, BeginsWithThreeChoicesAndMakesANewLogbook) {
-    show();
-    for (const char* choice : {"chooseSample", "chooseNew", "chooseTables"})
-        EXPECT_TRUE(find<QAbstractButton>(choice)->isVisible());
-    QTest::mouseClick(find<QAbstractButton>("chooseNew"), Qt::LeftButton);
-    find<QLineEdit>("logbookName")->setText("Lower garden");
-    find<QLineEdit>("logbookGrower")->setText("HB");
-    find<QLineEdit>("logbookFile")->setText(path("lower.strikebook"));
-    QTest::mouseClick(find<QAbstractButton>("logbookDone"), Qt::LeftButton);
-    support::settle();
-    ASSERT_TRUE(workspace_->hasLogbook());
-    EXPECT_TRUE(QFile::exists(path("lower.strikebook")));
-    EXPECT_TRUE(window().windowTitle().startsWith("Lower garden"));
-    EXPECT_TRUE(find<QLabel>("benchEmpty")->isVisible()) << "an empty bench says what it is for";
-    EXPECT_EQ(memory_->lastLogbook(), path("lower.strikebook"));
-    EXPECT_EQ(memory_->grower(), "HB");
-}
-
-TEST_F(MainWindowOnDesk, MarksWhatIsWrongWithANewLogbookUnderItsField) {
-    show();
-    window().commands().makeNew();
-    find<QLineEdit>("logbookName")->setText(" ");
-    find<QLineEdit>("logbookRootLength")->setText("ten");
-    find<QLineEdit>("logbookFile")->setText(path("no such folder/a.strikebook"));
-    QPushButton* done = find<QPushButton>("logbookDone");
-    done->click();
-    EXPECT_TRUE(find<QLineEdit>("logbookRootLength")->accessibleDescription().contains("ten"));
-    find<QLineEdit>("logbookRootLength")->setText("10");
-    done->click();
-    EXPECT_FALSE(find<QLineEdit>("logbookName")->accessibleDescription().isEmpty());
-    find<QLineEdit>("logbookName")->setText("Named");
-    done->click();
-    EXPECT_FALSE(find<QLineEdit>("logbookFile")->accessibleDescription().isEmpty());
-    EXPECT_FALSE(workspace_->hasLogbook());
-}
+using MainWindowOnDesk = support::Desk;
 
 TEST_F(MainWindowOnDesk, ShowsWhatIsDueOnTheBench) {
     open(dueBatches(3));
@@ -99,7 +38,7 @@ TEST_F(MainWindowOnDesk, TakesBackAndDoesAgainFromTheMenuInWords) {
     EXPECT_TRUE(barText().startsWith("Saved: "));
     EXPECT_EQ(find<QLabel>("savedMark")->text(), "Saved 10:42");
     action("editUndo")->trigger();
-    EXPECT_EQ(grower(), recordsGrower());
+    EXPECT_EQ(grower(), growerOnFile());
     EXPECT_TRUE(barText().startsWith("Taken back: "));
     EXPECT_TRUE(action("editRedo")->isEnabled());
     action("editRedo")->trigger();
@@ -114,7 +53,7 @@ TEST_F(MainWindowOnDesk, TakesBackAfterARestartToo) {
     show();
     ASSERT_TRUE(action("editUndo")->isEnabled());
     action("editUndo")->trigger();
-    EXPECT_EQ(grower(), recordsGrower());
+    EXPECT_EQ(grower(), growerOnFile());
     EXPECT_TRUE(action("editRedo")->isEnabled());
 }
 
@@ -123,7 +62,7 @@ TEST_F(MainWindowOnDesk, TakesBackWithTheButtonInTheBar) {
     show();
     ASSERT_TRUE(renameGrower("Rose").isDone);
     QTest::mouseClick(find<QPushButton>("messageButton"), Qt::LeftButton);
-    EXPECT_EQ(grower(), recordsGrower());
+    EXPECT_EQ(grower(), growerOnFile());
 }
 
 TEST_F(MainWindowOnDesk, ListsTheHistoryWithWhatWasTakenBack) {
@@ -172,95 +111,6 @@ TEST_F(MainWindowOnDesk, SeesWhatAnotherProcessChanged) {
     workspace_->lookOutside();
     EXPECT_EQ(find<QLabel>("benchSentence")->text(), "1 batch due for a look today.");
     EXPECT_TRUE(barText().contains("newest"));
-}
-
-TEST_F(MainWindowOnDesk, SaysWhyADamagedLogbookWasNotOpenedAndOffersItsBackup) {
-    file_ = fileWith("season.strikebook", dueBatches(2));
-    {
-        db::Logbook logbook =
-            db::Logbook::open(file_.toStdString(), {.clock = [] { return std::chrono::sys_seconds{}; }, .author = {}});
-        ASSERT_FALSE(db::backUpAutomatically(logbook, true).empty());
-    }
-    QFile damaged(file_);
-    ASSERT_TRUE(damaged.open(QIODevice::WriteOnly));
-    damaged.write("this is no logbook at all, only some text that somebody has saved over it");
-    damaged.close();
-    show();
-    EXPECT_FALSE(window().commands().openFile(file_));
-    EXPECT_TRUE(find<QWidget>("openingFault")->isVisible());
-    EXPECT_FALSE(find<QWidget>("openingFault")->accessibleName().isEmpty());
-    ASSERT_TRUE(find<QPushButton>("openBackup")->isVisible());
-    prompts_.willConfirm(true);
-    find<QPushButton>("openBackup")->click();
-    ASSERT_TRUE(workspace_->hasLogbook());
-    EXPECT_EQ(workspace_->logbook().batchLines().size(), 2U);
-}
-
-TEST_F(MainWindowOnDesk, KeepsTheOpenLogbookWhenAnotherCannotBeOpened) {
-    open();
-    QFile text(path("letter.txt"));
-    ASSERT_TRUE(text.open(QIODevice::WriteOnly));
-    text.write("Dear Ann");
-    text.close();
-    prompts_.willPickFileToOpen(path("letter.txt"));
-    action("fileOpen")->trigger();
-    EXPECT_FALSE(barText().isEmpty());
-    EXPECT_EQ(QString::fromStdString(workspace_->logbook().file().string()), file_);
-}
-
-TEST_F(MainWindowOnDesk, BacksUpCopiesExportsAndBringsBackIn) {
-    open(dueBatches(4));
-    show();
-    EXPECT_EQ(db::backupsOf(file_.toStdString()).size(), 1U) << "opening makes the day's backup";
-    action("fileBackUp")->trigger();
-    EXPECT_EQ(db::backupsOf(file_.toStdString()).size(), 2U);
-    prompts_.willPickFileToSave(path("copy.strikebook"));
-    action("fileCopy")->trigger();
-    EXPECT_TRUE(QFile::exists(path("copy.strikebook")));
-    prompts_.willPickFileToSave(path("tables"));
-    action("fileExport")->trigger();
-    EXPECT_TRUE(QFile::exists(path("tables/batches.csv")));
-
-    action("fileClose")->trigger();
-    EXPECT_FALSE(workspace_->hasLogbook());
-    EXPECT_EQ(memory_->lastLogbook(), "");
-    prompts_.willPickFolder(path("tables"));
-    prompts_.willPickFileToSave(path("again.strikebook"));
-    action("fileImport")->trigger();
-    auto* bringIn = find<QPushButton>("importBringIn");
-    ASSERT_TRUE(QTest::qWaitFor([&] { return bringIn->isEnabled(); }));
-    bringIn->click();
-    ASSERT_TRUE(workspace_->hasLogbook());
-    EXPECT_EQ(workspace_->logbook().batchLines().size(), 4U);
-}
-
-TEST_F(MainWindowOnDesk, ListsTheFaultsOfTablesAndWritesNothing) {
-    open(dueBatches(1));
-    show();
-    ASSERT_TRUE(QDir().mkpath(path("tables")));
-    QFile batches(path("tables/batches.csv"));
-    ASSERT_TRUE(batches.open(QIODevice::WriteOnly));
-    batches.write("batch,stuck_on,species,method,stuck\nA1,2026-02-31,Hebe albicans,media tray,-5\n");
-    batches.close();
-    prompts_.willPickFolder(path("tables"));
-    action("fileImport")->trigger();
-    auto* faults = find<QTableView>("importFaults");
-    ASSERT_TRUE(QTest::qWaitFor([&] { return faults->isVisible(); }));
-    EXPECT_GE(faults->model()->rowCount(), 2);
-    EXPECT_FALSE(find<QPushButton>("importBringIn")->isVisible());
-    EXPECT_EQ(workspace_->logbook().history().size(), 1U);
-}
-
-TEST_F(MainWindowOnDesk, RestoresABackupAfterAsking) {
-    open(dueBatches(2));
-    show();
-    ASSERT_TRUE(renameGrower("Rose").isDone);
-    prompts_.willConfirm(true);
-    action("fileRestore")->trigger();
-    find<QPushButton>("restoreButton")->click();
-    support::settle();
-    ASSERT_TRUE(workspace_->hasLogbook());
-    EXPECT_EQ(grower(), recordsGrower());
 }
 
 TEST_F(MainWindowOnDesk, GreysWhatCannotBeDoneWithoutALogbook) {

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/logbook/logbook_commands.h"
+
+#include <QAction>
+#include <QDir>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+
+#include "db/safekeeping/backup.h"
+#include "tests/desktop/desk.h"
+#include "tests/support/builders.h"
+
+namespace {
+
+using LogbookCommands = support::Desk;
+
+TEST_F(LogbookCommands, BeginsWithThreeChoicesAndMakesANewLogbook) {
+    show();
+    for (const char* choice : {"chooseSample", "chooseNew", "chooseTables"})
+        EXPECT_TRUE(find<QAbstractButton>(choice)->isVisible());
+    QTest::mouseClick(find<QAbstractButton>("chooseNew"), Qt::LeftButton);
+    find<QLineEdit>("logbookName")->setText("Lower garden");
+    find<QLineEdit>("logbookGrower")->setText("HB");
+    find<QLineEdit>("logbookFile")->setText(path("lower.strikebook"));
+    QTest::mouseClick(find<QAbstractButton>("logbookDone"), Qt::LeftButton);
+    support::settle();
+    ASSERT_TRUE(workspace_->hasLogbook());
+    EXPECT_TRUE(QFile::exists(path("lower.strikebook")));
+    EXPECT_TRUE(window().windowTitle().startsWith("Lower garden"));
+    EXPECT_TRUE(find<QLabel>("benchEmpty")->isVisible()) << "an empty bench says what it is for";
+    EXPECT_EQ(memory_->lastLogbook(), path("lower.strikebook"));
+    EXPECT_EQ(memory_->grower(), "HB");
+}
+
+TEST_F(LogbookCommands, MarksWhatIsWrongWithANewLogbookUnderItsField) {
+    show();
+    window().commands().makeNew();
+    find<QLineEdit>("logbookName")->setText(" ");
+    find<QLineEdit>("logbookRootLength")->setText("ten");
+    find<QLineEdit>("logbookFile")->setText(path("no such folder/a.strikebook"));
+    QPushButton* done = find<QPushButton>("logbookDone");
+    done->click();
+    EXPECT_TRUE(find<QLineEdit>("logbookRootLength")->accessibleDescription().contains("ten"));
+    find<QLineEdit>("logbookRootLength")->setText("10");
+    done->click();
+    EXPECT_FALSE(find<QLineEdit>("logbookName")->accessibleDescription().isEmpty());
+    find<QLineEdit>("logbookName")->setText("Named");
+    done->click();
+    EXPECT_FALSE(find<QLineEdit>("logbookFile")->accessibleDescription().isEmpty());
+    EXPECT_FALSE(workspace_->hasLogbook());
+}
+
+TEST_F(LogbookCommands, SaysWhyADamagedLogbookWasNotOpenedAndOffersItsBackup) {
+    file_ = fileWith("season.strikebook", dueBatches(2));
+    {
+        db::Logbook logbook =
+            db::Logbook::open(file_.toStdString(), {.clock = [] { return std::chrono::sys_seconds{}; }, .author = {}});
+        ASSERT_FALSE(db::backUpAutomatically(logbook, true).empty());
+    }
+    QFile damaged(file_);
+    ASSERT_TRUE(damaged.open(QIODevice::WriteOnly));
+    damaged.write("this is no logbook at all, only some text that somebody has saved over it");
+    damaged.close();
+    show();
+    EXPECT_FALSE(window().commands().openFile(file_));
+    EXPECT_TRUE(find<QWidget>("openingFault")->isVisible());
+    EXPECT_FALSE(find<QWidget>("openingFault")->accessibleName().isEmpty());
+    ASSERT_TRUE(find<QPushButton>("openBackup")->isVisible());
+    prompts_.willConfirm(true);
+    find<QPushButton>("openBackup")->click();
+    ASSERT_TRUE(workspace_->hasLogbook());
+    EXPECT_EQ(workspace_->logbook().batchLines().size(), 2U);
+}
+
+TEST_F(LogbookCommands, KeepsTheOpenLogbookWhenAnotherCannotBeOpened) {
+    open();
+    QFile text(path("letter.txt"));
+    ASSERT_TRUE(text.open(QIODevice::WriteOnly));
+    text.write("Dear Ann");
+    text.close();
+    prompts_.willPickFileToOpen(path("letter.txt"));
+    action("fileOpen")->trigger();
+    EXPECT_FALSE(barText().isEmpty());
+    EXPECT_EQ(QString::fromStdString(workspace_->logbook().file().string()), file_);
+}
+
+TEST_F(LogbookCommands, BacksUpCopiesExportsAndBringsBackIn) {
+    open(dueBatches(4));
+    show();
+    EXPECT_EQ(db::backupsOf(file_.toStdString()).size(), 1U) << "opening makes the day's backup";
+    action("fileBackUp")->trigger();
+    EXPECT_EQ(db::backupsOf(file_.toStdString()).size(), 2U);
+    prompts_.willPickFileToSave(path("copy.strikebook"));
+    action("fileCopy")->trigger();
+    EXPECT_TRUE(QFile::exists(path("copy.strikebook")));
+    prompts_.willPickFileToSave(path("tables"));
+    action("fileExport")->trigger();
+    EXPECT_TRUE(QFile::exists(path("tables/batches.csv")));
+
+    action("fileClose")->trigger();
+    EXPECT_FALSE(workspace_->hasLogbook());
+    EXPECT_EQ(memory_->lastLogbook(), "");
+    prompts_.willPickFolder(path("tables"));
+    prompts_.willPickFileToSave(path("again.strikebook"));
+    action("fileImport")->trigger();
+    auto* bringIn = find<QPushButton>("importBringIn");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return bringIn->isEnabled(); }));
+    bringIn->click();
+    ASSERT_TRUE(workspace_->hasLogbook());
+    EXPECT_EQ(workspace_->logbook().batchLines().size(), 4U);
+}
+
+TEST_F(LogbookCommands, ListsTheFaultsOfTablesAndWritesNothing) {
+    open(dueBatches(1));
+    show();
+    ASSERT_TRUE(QDir().mkpath(path("tables")));
+    QFile batches(path("tables/batches.csv"));
+    ASSERT_TRUE(batches.open(QIODevice::WriteOnly));
+    batches.write("batch,stuck_on,species,method,stuck\nA1,2026-02-31,Hebe albicans,media tray,-5\n");
+    batches.close();
+    prompts_.willPickFolder(path("tables"));
+    action("fileImport")->trigger();
+    auto* faults = find<QTableView>("importFaults");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return faults->isVisible(); }));
+    EXPECT_GE(faults->model()->rowCount(), 2);
+    EXPECT_FALSE(find<QPushButton>("importBringIn")->isVisible());
+    EXPECT_EQ(workspace_->logbook().history().size(), 1U);
+}
+
+TEST_F(LogbookCommands, RestoresABackupAfterAsking) {
+    open(dueBatches(2));
+    show();
+    ASSERT_TRUE(renameGrower("Rose").isDone);
+    prompts_.willConfirm(true);
+    action("fileRestore")->trigger();
+    find<QPushButton>("restoreButton")->click();
+    support::settle();
+    ASSERT_TRUE(workspace_->hasLogbook());
+    EXPECT_EQ(grower(), growerOnFile());
+}
+
+}  // namespace
