@@ -41,8 +41,8 @@ void addUnknownFates(Factor factor, int horizonDay, std::span<const ArmRecords> 
 void addFewCuttings(Factor factor, std::span<const ArmRecords> arms, Cautions& cautions) {
     for (const ArmRecords& records : arms)
         if (records.arm.assessed < fewestForARate)
-            cautions.push_back("Only " + std::to_string(records.arm.assessed) + " of the cuttings of " +
-                               nameInWords(factor, records.arm.name) +
+            cautions.push_back((records.arm.assessed == 0 ? "None" : "Only " + std::to_string(records.arm.assessed)) +
+                               " of the cuttings of " + nameInWords(factor, records.arm.name) +
                                " have a known fate: too few to speak of a rate.");
 }
 
