@@ -104,7 +104,7 @@ void BatchPageModel::describe() {
     addFact(tr("Note"), QString::fromStdString(batch.note));
     addFact(tr("Note of the session"), QString::fromStdString(view_->session.note));
     if (plant != nullptr && plant->isProtected)
-        addFact(tr("Protected"), tr("This cultivar is protected: propagating it needs a licence."));
+        addFact(tr("Protected"), tr("This cultivar is protected: propagating it may need a licence."));
     view_->strikeRate = plot::percentText(tally.rooted, tally.stuck);
 }
 
