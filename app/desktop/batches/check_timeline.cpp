@@ -31,8 +31,8 @@ void CheckTimeline::build() {
     table_->installEventFilter(this);
     copyOnRequest(*table_, [this](const QString& sentence) { emit said(sentence); });
     connect(table_, &QTableView::doubleClicked, this, &CheckTimeline::edit);
-    auto* caption = new QLabel(tr("Chec&ks"));
-    caption->setBuddy(table_);
+    caption_ = new QLabel;
+    caption_->setBuddy(table_);
     edit_ = new QPushButton(tr("Edi&t check\u2026"));
     edit_->setObjectName(QStringLiteral("editCheck"));
     edit_->setToolTip(tr("Enter"));
@@ -42,7 +42,7 @@ void CheckTimeline::build() {
     remove_->setToolTip(tr("Delete"));
     connect(remove_, &QPushButton::clicked, this, &CheckTimeline::remove);
     auto* row = new QHBoxLayout;
-    row->addWidget(caption, 1);
+    row->addWidget(caption_, 1);
     row->addWidget(edit_);
     row->addWidget(remove_);
     auto* layout = new QVBoxLayout(this);
@@ -63,6 +63,8 @@ void CheckTimeline::show(bool isWritable) {
         table_->selectRow(row);
     else
         chooseNewest();
+    caption_->setText(checks_->rowCount() > 0 ? tr("Chec&ks")
+                                              : tr("Chec&ks: none yet. Each look at this batch will be a row here."));
     isWritable_ = isWritable;
     edit_->setEnabled(isWritable && checks_->rowCount() > 0);
     remove_->setEnabled(isWritable && checks_->rowCount() > 0);

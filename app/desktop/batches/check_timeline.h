@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+class QLabel;
 class QPushButton;
 class QTableView;
 
@@ -38,6 +39,7 @@ class CheckTimeline : public QWidget {
 
     BatchPageModel& model_;
     CheckTableModel* checks_;
+    QLabel* caption_{};
     QTableView* table_{};
     QPushButton* edit_{};
     QPushButton* remove_{};
