@@ -39,6 +39,7 @@ class Application : public QApplication {
 struct Wishes {
     QString logbook;
     QString pictures;  // folder; empty: none
+    bool closesWhenShown{};
     std::optional<desktop::Theme> theme;
 };
 
@@ -56,11 +57,17 @@ Wishes wishesFrom(const QApplication& application) {
         QCoreApplication::translate("main",
                                     "Writes pictures of every page and dialog of LOGBOOK into FOLDER, then ends."),
         "FOLDER");
-    parser.addOptions({theme, pictures});
+    const QCommandLineOption closing(
+        "close-when-shown",
+        QCoreApplication::translate("main", "Ends as soon as the first page stands on the screen; for timing."));
+    parser.addOptions({theme, pictures, closing});
     parser.addPositionalArgument(
         "logbook", QCoreApplication::translate("main", "The logbook to open; else the last one."), "[LOGBOOK]");
     parser.process(application);
-    Wishes wishes{.logbook = parser.positionalArguments().value(0), .pictures = parser.value(pictures), .theme = {}};
+    Wishes wishes{.logbook = parser.positionalArguments().value(0),
+                  .pictures = parser.value(pictures),
+                  .closesWhenShown = parser.isSet(closing),
+                  .theme = {}};
     if (parser.isSet(theme)) {
         wishes.theme = desktop::themeFrom(parser.value(theme));
         if (!wishes.theme || parser.positionalArguments().size() > 1) parser.showHelp(2);
@@ -95,7 +102,10 @@ int main(int argc, char* argv[]) {
         const QString logbook = wishes.logbook.isEmpty() ? memory.lastLogbook() : wishes.logbook;
         if (!logbook.isEmpty()) window.commands().openFile(logbook);
         window.show();
-        if (wishes.pictures.isEmpty()) {
+        if (wishes.closesWhenShown) {
+            QApplication::processEvents();
+            window.repaint();
+        } else if (wishes.pictures.isEmpty()) {
             system.listen();
             status = QApplication::exec();
         } else if (!workspace.hasLogbook() || !desktop::takePictures(window, appearance, wishes.pictures)) {

@@ -32,7 +32,7 @@ void addDifference(PairRows& rows, const core::Pair& pair) {
              plot::pointsText(difference.value, difference.miettinenNurminen));
     rows.add(sayOfPair("Difference, of 100 (Newcombe)"), plot::pointsText(difference.value, difference.newcombe));
     rows.add(sayOfPair("Difference, allowing for the spread between batches"),
-             difference.withSpread ? plot::pointsText(difference.value, *difference.withSpread)
+             difference.withSpread ? plot::pointsText(difference.valueWithSpread(), *difference.withSpread)
                                    : sayOfPair("needs two batches or more per arm"));
 }
 
