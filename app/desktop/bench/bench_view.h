@@ -35,7 +35,7 @@ struct StationRow {
     int undecided{};
     QString plants;        // what it holds, by botanical names: a glance has no room for more
     QString plantsInFull;  // with cultivars
-    QString since;   // day of the oldest open batch; empty when it is free
+    QString since;         // day of the oldest open batch; empty when it is free
 };
 
 struct BenchView {
