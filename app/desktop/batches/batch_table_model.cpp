@@ -174,7 +174,8 @@ QString BatchTableModel::textOf(const Row& row, BatchColumn column) {
         case BatchColumn::Interval:
             return plot::limitsText(row.interval);
         case BatchColumn::State:
-            return row.isClosed ? tr("closed") : tr("open");
+            // A batch still running has rooted less than it will.
+            return row.isClosed ? tr("closed") : tr("open: so far");
         case BatchColumn::Stuck:
         case BatchColumn::Rooted:
         case BatchColumn::Lost:
