@@ -3,6 +3,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <vector>
+
 #include "db/safekeeping/verify.h"
 #include "tests/support/every_action.h"
 #include "tests/support/scratch_folder.h"
