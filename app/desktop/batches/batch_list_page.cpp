@@ -105,7 +105,7 @@ void BatchListPage::setWidths() {
                                                   {},
                                                   plot::percentText(100, 100),
                                                   plot::limitsText({.low = 0.85, .high = 1.0}),
-                                                  tr("closed")};
+                                                  tr("open: so far")};
     const int em = fontMetrics().height();
     for (int column = 0; column < batchColumns; ++column) {
         const QString heading = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
