@@ -71,7 +71,7 @@ class DifferenceFigure : public Figure {
         return table;
     }
 
-    QSizeF sizeInEms() const override { return {54, 15}; }
+    QSizeF sizeInEms() const override { return {54, 12}; }
 
   private:
     static QString points(double difference) { return decimalText(100 * difference, 1); }
