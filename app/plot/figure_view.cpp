@@ -80,7 +80,8 @@ QSize FigureView::sizeHint() const {
 }
 
 QSize FigureView::minimumSizeHint() const {
-    return (kLeastEms * viewEm(*this)).toSize();
+    const QSizeF least = figure_ ? kLeastEms.boundedTo(figure_->sizeInEms()) : kLeastEms;
+    return (least * viewEm(*this)).toSize();
 }
 
 QString FigureView::hintAt(const QPoint& place) const {
