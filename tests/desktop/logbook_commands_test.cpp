@@ -10,6 +10,9 @@
 #include <QTableView>
 #include <QTest>
 
+#include "core/demo/demo_season.h"
+#include "db/actions/records_actions.h"
+#include "db/exchange/export_folder.h"
 #include "db/safekeeping/backup.h"
 #include "tests/desktop/desk.h"
 #include "tests/support/builders.h"
@@ -112,6 +115,24 @@ TEST_F(LogbookCommands, BacksUpCopiesExportsAndBringsBackIn) {
     bringIn->click();
     ASSERT_TRUE(workspace_->hasLogbook());
     EXPECT_EQ(workspace_->logbook().batchLines().size(), 4U);
+}
+
+TEST_F(LogbookCommands, KeepsInventedRecordsOutOfALogbookOfRealOnes) {
+    open(dueBatches(1));
+    show();
+    const core::Date day{std::chrono::year(2020), std::chrono::month(6), std::chrono::day(1)};
+    core::Records invented = core::demoSeason({.batches = 3, .seed = 1, .today = day});
+    db::Logbook demo = db::Logbook::create(path("demo.strikebook").toStdString(), invented.shelves.facts,
+                                           {.clock = [] { return std::chrono::sys_seconds(); }, .author = "HB"});
+    ASSERT_TRUE(db::addRecords(demo, std::move(invented), "invented records", true));
+    db::exportFolder(demo, path("tables").toStdString());
+
+    prompts_.willPickFolder(path("tables"));
+    action("fileImport")->trigger();
+    auto* bringIn = find<QPushButton>("importBringIn");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return bringIn->isEnabled(); }));
+    bringIn->click();
+    EXPECT_EQ(workspace_->logbook().batchLines().size(), 1U);
 }
 
 TEST_F(LogbookCommands, ListsTheFaultsOfTablesAndWritesNothing) {

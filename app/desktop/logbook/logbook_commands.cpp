@@ -140,6 +140,7 @@ bool LogbookCommands::createFor(const QString& folder, const db::FolderContents&
     if (file.isEmpty()) return false;
     core::LogbookFacts facts = proposedFacts();
     facts.name = name.toStdString();
+    facts.citation = contents.records.shelves.facts.citation;
     if (contents.hasFacts) facts = contents.records.shelves.facts;
     if (context_.workspace.create(file.toStdString(), facts)) {
         rememberOpened();
@@ -152,6 +153,11 @@ bool LogbookCommands::createFor(const QString& folder, const db::FolderContents&
 void LogbookCommands::bringIn(const QString& folder, const db::FolderContents& contents) {
     const bool isNew = !context_.workspace.hasLogbook();
     if (isNew && !createFor(folder, contents)) return;
+    if (contents.records.shelves.facts.isInvented && !context_.workspace.shelves().facts.isInvented) {
+        emit said(
+            tr("The tables hold invented records and this logbook does not: bring them into a logbook of their own."));
+        return;
+    }
     const Outcome outcome = context_.workspace.run([&](db::Logbook& logbook) {
         return db::addRecords(logbook, contents.records, tr("tables from %1").arg(QDir(folder).dirName()).toStdString(),
                               isNew && contents.hasFacts);
