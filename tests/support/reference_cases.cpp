@@ -8,6 +8,9 @@
 #include <limits>
 #include <stdexcept>
 
+#include "tests/support/accuracy_ledger.h"
+#include "tests/support/reference_functions.h"
+
 namespace support {
 namespace {
 
@@ -26,6 +29,19 @@ double toleranceOf(const nlohmann::json& tolerance, const std::string& field, do
     if (tolerance.contains("fields") && tolerance["fields"].contains(field)) used = &tolerance["fields"][field];
     if (used->is_number()) return used->get<double>();
     return used->value("abs", 0.0) + used->value("rel", 0.0) * std::abs(want);
+}
+
+// "recomputed here with X and agrees with the published figure" is "X; in print".
+std::string computedOtherwise(std::string provenance) {
+    const auto drop = [&provenance](std::string_view part) {
+        const auto place = provenance.find(part);
+        if (place != std::string::npos) provenance.erase(place, part.size());
+        return place != std::string::npos;
+    };
+    const bool isInPrint = drop(" and agrees with the published figure");
+    drop("recomputed here with ");
+    drop("reference library value only ");
+    return provenance + (isInPrint ? "; in print" : "");
 }
 
 }  // namespace
@@ -65,6 +81,8 @@ void ReferenceCase::expectNear(const std::string& field, std::optional<double> g
     } else {
         EXPECT_NEAR(*got, *number, toleranceOf(tolerance, field, *number)) << place;
     }
+    prove({.function = functionOf(method), .source = source, .independent = computedOtherwise(provenance)}, *got,
+          *number);
 }
 
 void PrintTo(const ReferenceCase& each, std::ostream* out) {
@@ -81,7 +99,9 @@ std::vector<ReferenceCase> referenceCases(std::initializer_list<std::string_view
                          .inputs = each.at("inputs"),
                          .expected = each.at("expected"),
                          .tolerance = each.at("tolerance"),
-                         .published = each.value("published", nlohmann::json())});
+                         .published = each.value("published", nlohmann::json()),
+                         .source = each.at("source"),
+                         .provenance = each.at("provenance")});
     }
     if (cases.empty()) throw std::runtime_error("no reference case of these methods");
     return cases;

@@ -10,7 +10,8 @@
 //     support::nameOfCase);
 //
 // expect() compares every field that the case expects, with the case's tolerance, and fails on a field that wasn't
-// given. A field that the program does not compute is named in `ignored`, with the reason beside it.
+// given. A field that the program does not compute is named in `ignored`, with the reason beside it. What was compared goes
+// into the accuracy ledger.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -37,6 +38,8 @@ struct ReferenceCase {
     nlohmann::json expected;
     nlohmann::json tolerance;
     nlohmann::json published;  // as printed in the source; null where nothing is in print
+    std::string source;        // where the case comes from
+    std::string provenance;    // how its values were computed
 
     [[nodiscard]] int count(std::string_view input) const;
     [[nodiscard]] double number(std::string_view input) const;
