@@ -2,6 +2,7 @@
 #include "stats/numeric/distribution_tails.h"
 
 #include <boost/math/distributions/students_t.hpp>
+#include <boost/math/special_functions/beta.hpp>
 #include <boost/math/special_functions/gamma.hpp>
 #include <cmath>
 
@@ -38,6 +39,17 @@ double studentQuantile(double probability, double degreesOfFreedom) {
         throwDomainError("studentQuantile", "probability", probability, "between 0 and 1");
     }
     return boost::math::quantile(Student(degreesOfFreedom), probability);
+}
+
+double varianceRatioTail(double f, int above, int below) {
+    if (above < 1) throwDomainError("varianceRatioTail", "above", above, "1 or more");
+    if (below < 1) throwDomainError("varianceRatioTail", "below", below, "1 or more");
+    if (!(f >= 0)) throwDomainError("varianceRatioTail", "f", f, "0 or more");
+    // Of two forms the one whose argument is not near 1, so that neither tail loses digits.
+    const double part = above * f / below;
+    if (std::isinf(part)) return 0;
+    return part > 1 ? boost::math::ibeta(below / 2.0, above / 2.0, 1 / (1 + part), BoostPolicy())
+                    : boost::math::ibetac(above / 2.0, below / 2.0, part / (1 + part), BoostPolicy());
 }
 
 }  // namespace stats

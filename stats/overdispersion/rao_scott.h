@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 // How much more the trays of one arm spread than independent trials would: the design effect. Shown, not tested with:
-// Rao and Scott's test rejects two or three times too often below about ten trays an arm.
+// Rao and Scott's test, here for comparison, rejects two or three times too often below about ten trays an arm.
 #pragma once
 
 #include <optional>
 #include <span>
+#include <vector>
 
 #include "stats/overdispersion/tray.h"
 
@@ -33,5 +34,29 @@ struct DesignEffect {
 /// Accuracy  1e-9 relative.
 /// Source    Rao and Scott (1992), Biometrics 48, 577-585.
 [[nodiscard]] DesignEffect raoScottDesignEffect(std::span<const Tray> trays);
+
+struct RaoScottTest {
+    std::vector<DesignEffect> arms;            // in the order given, those without trials too
+    std::optional<double> chiSquare;           // on effective counts; absent where an arm has no effective number
+    std::optional<double> p;                   // absent likewise
+    std::optional<double> pooledDesignEffect;  // absent where an arm has no design effect
+    std::optional<double> pooledChiSquare;     // that of the plain counts over pooledDesignEffect
+    std::optional<double> pooledP;
+    int degreesOfFreedom{};  // arms with trials less 1
+};
+
+/// Pearson's chi-square of several arms on their effective counts, and that of the plain counts over one design effect
+/// for all. Shown beside the others, never a verdict: with 20 cuttings a tray and a correlation of 0.10 it rejects 14.5,
+/// 12.4, 9.6, 7.3 % of the time at 5 % with 2, 3, 4, 6 trays an arm (simulated, 3000 runs).
+///
+/// pooledDesignEffect = sum((1 - n/N) p (1 - p) deff) / ((k - 1) P (1 - P)), k arms.
+///
+/// Domain    0 <= successes <= trials in each tray, else std::domain_error. Empty trays and arms are left out.
+/// Returns   what cannot be had is absent, as beside each field; fewer than two arms with trials: all, and 0 degrees of
+///           freedom.
+/// Assumes   trays are independent of each other, and there are many: ten an arm at the least.
+/// Accuracy  1e-9 relative.
+/// Source    Rao and Scott (1992), Biometrics 48, 577-585, equations 2 to 6.
+[[nodiscard]] RaoScottTest raoScottTest(std::span<const std::vector<Tray>> arms);
 
 }  // namespace stats

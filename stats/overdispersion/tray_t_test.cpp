@@ -6,34 +6,9 @@
 
 #include "stats/numeric/distribution_tails.h"
 #include "stats/numeric/require.h"
+#include "stats/overdispersion/tray_rates.h"
 
 namespace stats {
-namespace {
-
-struct RateSpread {
-    double mean{};
-    double squares{};  // sum of squared distances from the mean
-};
-
-double rateOf(const Tray& tray) {
-    return static_cast<double>(tray.successes) / tray.trials;
-}
-
-RateSpread rateSpread(std::span<const Tray> trays) {
-    RateSpread spread;
-    for (const Tray& tray : trays) spread.mean += rateOf(tray) / static_cast<double>(trays.size());
-    const Tray& one = trays.front();
-    // Compared as fractions: rounding must not make trays differ that do not.
-    const bool areAlike = std::all_of(trays.begin(), trays.end(), [&one](const Tray& tray) {
-        return static_cast<long long>(tray.successes) * one.trials ==
-               static_cast<long long>(one.successes) * tray.trials;
-    });
-    if (areAlike) return {.mean = rateOf(one), .squares = 0};
-    for (const Tray& tray : trays) spread.squares += std::pow(rateOf(tray) - spread.mean, 2);
-    return spread;
-}
-
-}  // namespace
 
 TrayTTest trayTTest(std::span<const Tray> first, std::span<const Tray> second, double level) {
     requireTrays("trayTTest", first);
