@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+// How many to stick for so many rooted, with a given assurance: from a known rate, from pooled past counts, or from past
+// batches that spread.
+#pragma once
+
+#include <optional>
+
+#include "stats/overdispersion/beta_binomial_posterior.h"
+
+namespace stats {
+
+struct CountToStick {
+    std::optional<int> count;        // absent when more than the cap would be needed
+    std::optional<double> achieved;  // probability that `wanted` or more succeed of `count`
+};
+
+/// Smallest n with P(Binomial(n, rate) >= wanted) >= assurance.
+///
+/// For a rate that is known, which no grower's is: countForPastRecords() and countForPastBatches() allow for what
+/// records leave open, and ask for more.
+///
+/// Domain    wanted >= 0, 0 <= rate <= 1, 0 < assurance < 1; else std::domain_error.
+/// Returns   0 for 0 wanted; no count at rate 0, or when more than 1 000 000 are needed.
+/// Assumes   independent trials.
+/// Accuracy  achieved within 1e-12, by the incomplete beta function.
+/// Source    the relation of binomial and beta tails: Abramowitz and Stegun (1964), 26.5.24.
+[[nodiscard]] CountToStick countForKnownRate(int wanted, double rate, double assurance);
+
+/// The same under the beta-binomial predictive distribution from Jeffreys's posterior Beta(successes + 1/2, failures +
+/// 1/2): what `successes` of `trials` in the past promise, if trays did not differ.
+///
+/// Domain    wanted >= 0, 0 <= successes <= trials, 0 < assurance < 1; else std::domain_error.
+/// Returns   as countForKnownRate(). With no success so far it can ask for thousands.
+/// Accuracy  achieved within 1e-10.
+/// Source    Aitchison and Dunsmore (1975), Statistical Prediction Analysis, ch. 2 and 5.
+[[nodiscard]] CountToStick countForPastRecords(int wanted, int successes, int trials, double assurance);
+
+/// The same when trays differ: the rate has the posterior of past batches (shrunk to past.prior while they are few),
+/// and the new cuttings are stuck into trays of `traySize`, filled one after another, each with a rate of its own about
+/// it. Trays spread more the larger they are, so larger trays ask for more cuttings.
+///
+/// Domain    as requirePastBatches(), 0 <= wanted <= 10 000, traySize >= 1, 0 < assurance < 1; else std::domain_error.
+/// Returns   0 for 0 wanted; no count when more than 20 000 are needed.
+/// Assumes   past batches and new trays are alike and independent given rate and correlation.
+/// Accuracy  achieved within 1e-9 with Jeffreys's prior (1e-5 with another): convolution of trays, averaged over
+///           ratePosterior() with steps doubled until nothing moves. Time grows with wanted * count: 24 wanted take some
+///           milliseconds, 500 half a second.
+/// Source    as countForPastRecords(); spread: Skellam (1948), J. R. Stat. Soc. B 10, 257-261.
+[[nodiscard]] CountToStick countForPastBatches(int wanted, const PastBatches& past, int traySize, double assurance);
+
+/// Probability that `wanted` or more succeed of `count`, stuck into trays of `traySize`: the other way round.
+/// Domain    as countForPastBatches(), 0 <= count <= 20 000; else std::domain_error.
+[[nodiscard]] double assuranceOfCount(int wanted, int count, const PastBatches& past, int traySize);
+
+}  // namespace stats

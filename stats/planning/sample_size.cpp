@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+#include "stats/planning/sample_size.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "stats/numeric/require.h"
+#include "stats/planning/exact_power.h"
+#include "stats/planning/normal_power.h"
+
+namespace stats {
+namespace {
+
+constexpr int alsoEnough = 5;  // numbers above that must have the power too
+
+void requireQuestion(const SampleSizeQuestion& question) {
+    constexpr int mostAllowed = 900;
+    if (!(question.designEffect >= 1 && std::isfinite(question.designEffect)))
+        throwDomainError("sampleSize", "designEffect", question.designEffect, "1 or more");
+    if (question.mostPerArm < 1 || question.mostPerArm > mostAllowed)
+        throwDomainError("sampleSize", "mostPerArm", question.mostPerArm, "from 1 to 900");
+}
+
+double plannedPower(const SampleSizeQuestion& question, int perArm) {
+    const PlannedArms arms{.trials1 = perArm, .trials2 = perArm, .rate1 = question.rate1, .rate2 = question.rate2};
+    return question.test == PlannedTest::Fisher ? fisherPowerAlone(arms, question.alpha, FisherSide::TwoSided)
+                                                : boschlooPowerAlone(arms, question.alpha, BoschlooKind::Central);
+}
+
+std::optional<int> smallestPerArm(const SampleSizeQuestion& question, double guess) {
+    constexpr double farTooLow = 0.1;
+    constexpr int strides = 40;  // a stride is a fortieth of the number
+    const double start = std::min(guess / 2, guess - 10);
+    if (start > question.mostPerArm) return std::nullopt;
+    int perArm = std::max(1, static_cast<int>(start));
+    int candidate = perArm, enoughSoFar = 0;  // candidate .. perArm - 1 have the power
+    while (candidate <= question.mostPerArm) {
+        const double power = plannedPower(question, perArm);
+        if (power >= question.power) {
+            if (++enoughSoFar > alsoEnough) return candidate;
+            ++perArm;
+            continue;
+        }
+        enoughSoFar = 0;
+        perArm += power < question.power - farTooLow ? std::max(1, perArm / strides) : 1;
+        candidate = perArm;
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+SampleSize sampleSize(const SampleSizeQuestion& question) {
+    requireQuestion(question);
+    SampleSize size;
+    size.normalPerArm = trialsForNormalPower(question.power, question.rate1, question.rate2, question.alpha);
+    if (question.rate1 == question.rate2) return size;
+    size.independentPerArm = smallestPerArm(question, size.normalPerArm.value_or(1));
+    if (!size.independentPerArm) return size;
+    size.achieved = plannedPower(question, *size.independentPerArm);
+    const double inflated = std::ceil(*size.independentPerArm * question.designEffect * (1 - 1e-12));
+    if (inflated <= std::numeric_limits<int>::max()) size.perArm = static_cast<int>(inflated);
+    return size;
+}
+
+double designEffectOfTrays(double traySize, double correlation) {
+    if (!(traySize >= 1 && std::isfinite(traySize)))
+        throwDomainError("designEffectOfTrays", "traySize", traySize, "1 or more");
+    if (!(correlation >= 0 && correlation <= 1))
+        throwDomainError("designEffectOfTrays", "correlation", correlation, "from 0 to 1");
+    return 1 + (traySize - 1) * correlation;
+}
+
+}  // namespace stats
