@@ -15,6 +15,13 @@ double levelFrom(const std::string& option, const std::string& text) {
         filled(tr("%1 is %2; a number between 0 and 1 is allowed, such as 0.95."), {option, shown(text)}));
 }
 
+double marginFrom(const std::string& option, const std::string& text) {
+    const std::optional<double> points = core::numberFrom(text);
+    if (points && *points > 0 && *points < 100) return *points / 100;
+    throw WrongArgument(filled(tr("%1 is %2; a number of cuttings of 100 between 0 and 100 is allowed, such as 10."),
+                               {option, shown(text)}));
+}
+
 std::int64_t wholeFrom(const std::string& option, const std::string& text, std::int64_t low, std::int64_t high) {
     std::int64_t number = 0;
     const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);

@@ -19,6 +19,8 @@ class WrongArgument : public std::runtime_error {
 
 /// Between 0 and 1, both left out.
 [[nodiscard]] double levelFrom(const std::string& option, const std::string& text);
+/// Points of 100 as a share: "10" is 0.1.
+[[nodiscard]] double marginFrom(const std::string& option, const std::string& text);
 [[nodiscard]] std::int64_t wholeFrom(const std::string& option, const std::string& text, std::int64_t low,
                                      std::int64_t high);
 [[nodiscard]] core::Date dateFrom(const std::string& option, const std::string& text);

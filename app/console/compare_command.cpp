@@ -21,6 +21,14 @@ core::Factor factorFrom(const std::string& text) {
     throw WrongArgument(filled(tr("--by is %1; method, treatment, medium or cutting is allowed."), {shown(text)}));
 }
 
+core::RateInterval intervalFrom(const std::string& text) {
+    if (const auto interval = core::rateIntervalFrom(text)) return *interval;
+    throw WrongArgument(
+        filled(tr("--interval is %1; wilson, wilson_continuity, clopper_pearson, jeffreys, agresti_coull or "
+                  "mid_p is allowed."),
+               {shown(text)}));
+}
+
 /// The plants that a person may mean: by the whole name, or by the botanical or the common one.
 std::vector<const core::Plant*> plantsCalled(const std::string& name, const core::Shelves& shelves) {
     std::vector<const core::Plant*> called;
@@ -54,6 +62,11 @@ void CompareCommand::declare(Options& options) {
     options.option("--at-day", "D", tr("day at which it is decided (the trial's, the plant's or the logbook's)"),
                    atDay_);
     options.option("--level", "L", tr("of the intervals, between 0 and 1 (the logbook's)"), level_);
+    options.option(
+        "--interval", "NAME",
+        tr("of each arm's rate: wilson, wilson_continuity, clopper_pearson, jeffreys, agresti_coull or mid_p (wilson)"),
+        interval_);
+    options.option("--margin", "M", tr("\"as good as, within M of 100\", such as 10 (not asked)"), margin_);
     options.flag("--json", tr("for machines"), isJson_);
 }
 
@@ -62,6 +75,8 @@ int CompareCommand::run(const Surroundings& surroundings, std::ostream& out, std
     if (by_) question.factor = factorFrom(*by_);
     if (atDay_) question.horizonDay = static_cast<int>(wholeFrom("--at-day", *atDay_, 1, longestHorizon));
     if (level_) question.level = levelFrom("--level", *level_);
+    if (interval_) question.interval = intervalFrom(*interval_);
+    if (margin_) question.margin = marginFrom("--margin", *margin_);
     const db::Logbook logbook = openToRead(file_, surroundings);
     const core::Shelves shelves = logbook.shelves();
     if (species_) {
@@ -77,8 +92,8 @@ int CompareCommand::run(const Surroundings& surroundings, std::ostream& out, std
         }
         question.plant = plants.front()->id;
     }
-    const std::vector<core::BatchRecord> batches =
-        question.plant.isSet() ? logbook.batchRecords(question.plant) : logbook.batchRecords();
+    // All of them, also where one plant is asked for: how alike batches are is judged by the whole logbook.
+    const std::vector<core::BatchRecord> batches = logbook.batchRecords();
     const core::Result<core::Comparison> comparison = core::compare(question, shelves, batches);
     if (!comparison) {
         err << linesOf(comparison.error());

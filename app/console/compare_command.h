@@ -21,6 +21,8 @@ class CompareCommand : public Command {
     std::optional<std::string> species_;
     std::optional<std::string> atDay_;
     std::optional<std::string> level_;
+    std::optional<std::string> interval_;
+    std::optional<std::string> margin_;
     bool isJson_{};
 };
 

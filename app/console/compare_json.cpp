@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/console/compare_json.h"
 
+#include "app/console/dose_output.h"
+#include "app/console/goes_with_output.h"
+
 namespace console {
 
 namespace {
@@ -96,6 +99,24 @@ Json pooledJson(const core::Pooled& pooled) {
             {"agreement_p", figure(pooled.agreementP)}};
 }
 
+Json asGoodJson(const std::optional<core::AsGoodAs>& answer) {
+    if (!answer) return {};
+    return {{"margin", figure(answer->margin)},          {"shown", answer->isShown},
+            {"as_counted", limits(answer->asCounted)},   {"p_as_counted", figure(answer->asCountedP)},
+            {"with_spread", limits(answer->withSpread)}, {"p_with_spread", figure(answer->withSpreadP)}};
+}
+
+Json severalJson(const std::optional<core::SeveralArms>& several) {
+    if (!several) return {};
+    return {{"arms", several->arms},
+            {"chi_square", figure(several->chiSquare)},
+            {"degrees_of_freedom", several->degreesOfFreedom},
+            {"p_as_counted", figure(several->chiSquareP)},
+            {"smallest_expected", figure(several->smallestExpected)},
+            {"f_of_batch_rates", figure(several->f)},
+            {"p_batch_rates", figure(several->batchRatesP)}};
+}
+
 Json exactP(const core::Pair& pair, double p) {
     return pair.exactTestsLeftOut ? Json() : figure(p);
 }
@@ -128,13 +149,28 @@ Json pairJson(const core::Pair& pair, const std::vector<core::Arm>& arms) {
               {"boschloo", exactP(pair, pair.boschloo)},
               {"barnard", exactP(pair, pair.barnard)},
               {"batch_rates", figure(pair.batchRatesP)},
-              {"batch_permutation", figure(pair.batchPermutationP)}}},
+              {"batch_permutation", figure(pair.batchPermutationP)},
+              {"batch_rates_holm", figure(pair.batchRatesHolm)},
+              {"boschloo_holm", figure(pair.boschlooHolm)}}},
+            {"first_as_good", asGoodJson(pair.firstAsGood)},
+            {"second_as_good", asGoodJson(pair.secondAsGood)},
             {"probability_first_better", figure(pair.probabilityFirstBetter)},
             {"curves_p", figure(pair.curvesP)},
             {"by_species", speciesJson(pair.bySpecies)},
             {"pooled", pooledJson(pair.pooled)},
             {"verdict", verdictWord(pair.verdict)},
             {"in_words", pair.inWords}};
+}
+
+Json spreadJson(const core::Spread& spread) {
+    const std::optional<double> none;
+    return {{"icc", figure(spread.isFromRecords ? spread.intraclassCorrelation : none)},
+            {"icc_limits", limits(spread.isFromRecords ? std::optional(spread.limits) : std::nullopt)},
+            {"icc_used", figure(spread.intraclassCorrelation)},  // what is usual, where no like batches are on record
+            {"weight_of_records", figure(spread.weightOfRecords)},
+            {"design_effect", figure(spread.isFromRecords ? spread.designEffect : none)},
+            {"groups", spread.groups},
+            {"batches", spread.batches}};
 }
 
 }  // namespace
@@ -144,12 +180,13 @@ Json jsonOf(const core::Comparison& comparison) {
                  {"at_day", comparison.horizonDay},
                  {"at_day_reason", comparison.horizonReason},
                  {"level", figure(comparison.level)},
+                 {"interval", core::wordFor(comparison.interval)},
                  {"arms", Json::array()},
                  {"pairs", Json::array()},
-                 {"spread",
-                  {{"icc", figure(comparison.spread.intraclassCorrelation)},
-                   {"design_effect", figure(comparison.spread.designEffect)},
-                   {"batches", comparison.spread.batches}}},
+                 {"spread", spreadJson(comparison.spread)},
+                 {"several_arms", severalJson(comparison.severalArms)},
+                 {"doses", dosesJson(comparison.doses)},
+                 {"goes_with", goesWithJson(comparison.goesWith)},
                  {"cautions", comparison.cautions},
                  {"in_words", comparison.inWords}};
     for (const core::Arm& arm : comparison.arms) json["arms"].push_back(armJson(arm));

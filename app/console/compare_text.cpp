@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/console/compare_text.h"
 
+#include "app/console/dose_output.h"
+#include "app/console/goes_with_output.h"
+
 #include "app/console/text_table.h"
 #include "app/console/words.h"
 #include "app/plot/number_text.h"
@@ -32,9 +35,10 @@ void printRates(const core::Comparison& comparison, std::ostream& out) {
                       limitsOrDash(arm.asCounted), limitsOrDash(arm.withSpread), std::to_string(arm.batches),
                       std::to_string(arm.stations)});
     table.printTo(out);
-    out << filled(tr("Intervals at %1: as counted takes each cutting for itself; with spread allows for batches that "
-                     "share their fate."),
-                  {plain(plot::levelText(comparison.level))})
+    out << filled(
+               tr("Intervals at %1: as counted (%2) takes each cutting for itself; with spread allows for batches that "
+                  "share their fate."),
+               {plain(plot::levelText(comparison.level)), std::string(core::nameOf(comparison.interval))})
         << "\n\n";
 }
 
@@ -104,6 +108,8 @@ std::string testsOf(const core::Pair& pair) {
                                       plain(plot::pText(pair.barnard))});
     if (pair.batchRatesP) tests += filled(tr("; on batch rates %1"), {plain(plot::pText(*pair.batchRatesP))});
     if (pair.batchPermutationP) tests += filled(tr(", permuted %1"), {plain(plot::pText(*pair.batchPermutationP))});
+    if (pair.batchRatesHolm && pair.batchRatesHolm != pair.batchRatesP)
+        tests += filled(tr(", adjusted for the pairs looked at %1"), {plain(plot::pText(*pair.batchRatesHolm))});
     if (pair.curvesP) tests += filled(tr("; curves %1"), {plain(plot::pText(*pair.curvesP))});
     return tests;
 }
@@ -135,6 +141,16 @@ void printPair(const core::Pair& pair, const std::vector<core::Arm>& arms, std::
     printSpecies(pair, out);
 }
 
+void printSeveral(const std::optional<core::SeveralArms>& several, std::ostream& out) {
+    if (!several) return;
+    out << '\n'
+        << filled(tr("All %1 arms alike? As counted %2 (chi-square); on batch rates %3 (analysis of variance)."),
+                  {std::to_string(several->arms), plain(plot::pText(several->chiSquareP)),
+                   several->batchRatesP ? plain(plot::pText(*several->batchRatesP))
+                                        : tr("needs three batches in each arm")})
+        << '\n';
+}
+
 }  // namespace
 
 void printText(const core::Comparison& comparison, std::ostream& out) {
@@ -151,11 +167,17 @@ void printText(const core::Comparison& comparison, std::ostream& out) {
         // The words on a single pair are those on the whole, which come last.
         if (comparison.pairs.size() > 1) out << "  " << pair.inWords << '\n';
     }
-    if (comparison.spread.designEffect)
+    printSeveral(comparison.severalArms, out);
+    printDoses(comparison.doses, out);
+    printGoesWith(comparison.goesWith, out);
+    if (comparison.spread.isFromRecords)
         out << '\n'
-            << filled(tr("Spread between batches: design effect %1 over %2."),
-                      {plain(plot::decimalText(*comparison.spread.designEffect, 2)),
-                       plain(plot::batchesText(comparison.spread.batches))})
+            << filled(tr("Spread between batches: likeness %1 (%2 to %3) within a batch, from %4; design effect %5."),
+                      {plain(plot::decimalText(comparison.spread.intraclassCorrelation, 2)),
+                       plain(plot::decimalText(comparison.spread.limits.low, 2)),
+                       plain(plot::decimalText(comparison.spread.limits.high, 2)),
+                       plain(plot::batchesText(comparison.spread.batches)),
+                       plain(plot::decimalText(comparison.spread.designEffect, 2))})
             << '\n';
     if (!comparison.cautions.empty()) out << '\n' << tr("To be minded:") << '\n';
     for (const std::string& caution : comparison.cautions) out << "- " << caution << '\n';

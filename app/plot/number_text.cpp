@@ -55,6 +55,19 @@ QString decimalText(double value, int decimals) {
     return value < 0 && !isNothing ? QChar(kMinus) + digits : digits;
 }
 
+QString amountText(double value) {
+    if (value == 0 || std::isinf(value)) return decimalText(value, 0);
+    const int above = static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
+    const double unit = std::pow(10, above - 3);
+    const double rounded = std::round(value / unit) * unit;
+    QString text = decimalText(rounded, std::clamp(3 - above, 0, 12));
+    const QString point = ungrouped().decimalPoint();
+    if (!text.contains(point)) return text;
+    while (text.endsWith(u'0')) text.chop(1);
+    if (text.endsWith(point)) text.chop(point.size());
+    return text;
+}
+
 QString shareText(double share) {
     const int percent = wholePercent(share);
     // "0 %" and "100 %" are kept for none and all.

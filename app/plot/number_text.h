@@ -13,6 +13,7 @@ namespace plot {
 
 [[nodiscard]] QString countText(int count);
 [[nodiscard]] QString decimalText(double value, int decimals);  // "∞" when infinite
+[[nodiscard]] QString amountText(double value);                 // three digits that count: "1000", "0.25"
 
 [[nodiscard]] QString percentText(int part, int whole);  // "75 % (18 of 24)"; "none of 0" gives "nothing to count"
 [[nodiscard]] QString percentText(double rate, int part, int whole);  // where the rate isn't part / whole exactly

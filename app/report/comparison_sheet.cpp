@@ -188,10 +188,10 @@ class ComparisonSheetMaker {
                "independent; those with spread allow for batches that differ.")
                 .arg(countText(comparison_.horizonDay));
         const core::Spread& spread = comparison_.spread;
-        if (spread.intraclassCorrelation && spread.designEffect)
+        if (spread.isFromRecords)
             text += u' ' + tr("Likeness within batches: intra-class correlation %1, design effect %2, from %3.")
-                               .arg(plot::decimalText(*spread.intraclassCorrelation, 3),
-                                    plot::decimalText(*spread.designEffect, 2), plot::batchesText(spread.batches));
+                               .arg(plot::decimalText(spread.intraclassCorrelation, 3),
+                                    plot::decimalText(spread.designEffect, 2), plot::batchesText(spread.batches));
         return text + u' ' +
                tr("Curves: nonparametric estimate for days known only to lie between two checks, losses as a fate of "
                   "their own.");

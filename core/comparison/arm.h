@@ -39,6 +39,22 @@ struct DaysToRoot {
     std::optional<Limits> p50Interval;           // absent: fewer than two batches, or not reached in enough replicates
 };
 
+/// One smooth curve: who roots, and how fast.
+struct FittedSpeed {
+    std::string shape;                         // "log-normal", "log-logistic", "Weibull"
+    double rootingShare{};                     // of those stuck, in the end; 1 where the records set no bound
+    std::optional<Limits> rootingShareLimits;  // absent at 1
+    double medianDay{};                        // of those that root
+    Limits medianDayLimits;
+    bool isByBatch{};  // the limits allow for the spread between batches
+    double akaike{};   // the smaller, the better the shape fits
+};
+
+struct RootingSpeed {
+    std::vector<FittedSpeed> fits;  // best first
+    std::string whyNot;             // why there is none; empty otherwise
+};
+
 struct LossByCause {
     std::string cause;  // "cause not known" where none was given
     int count{};
@@ -55,7 +71,7 @@ struct Arm {
     int undecided{};
     int assessed{};                     // fate at the horizon known
     std::optional<double> rate;         // rooted / assessed; absent when nothing is assessed
-    std::optional<Limits> asCounted;    // Wilson
+    std::optional<Limits> asCounted;    // by the interval chosen
     std::optional<Limits> withSpread;   // tray_interval over batches; absent with one batch or no spread to be seen
     std::vector<DayShare> rootedByDay;  // on each day on which somebody looked
     std::vector<DayShare> lostByDay;
@@ -64,6 +80,7 @@ struct Arm {
     std::vector<LookCounts> looks;  // one for each of rootedByDay, over all batches of the arm
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
+    RootingSpeed speed;
     std::vector<LossByCause> losses;  // most first
 };
 

@@ -6,7 +6,6 @@
 #include <tuple>
 
 #include "stats/overdispersion/tray_interval.h"
-#include "stats/proportion/wilson_interval.h"
 
 namespace core {
 namespace {
@@ -54,7 +53,7 @@ void keepDifferent(std::vector<Value>& values) {
     values.erase(std::unique(values.begin(), values.end()), values.end());
 }
 
-void countArm(ArmRecords& records, const Shelves& shelves, int horizonDay, double level) {
+void countArm(ArmRecords& records, const Shelves& shelves, int horizonDay, RateInterval interval, double level) {
     Arm& arm = records.arm;
     std::vector<StationId> stations;
     arm.batches = static_cast<int>(records.courses.size());
@@ -72,8 +71,7 @@ void countArm(ArmRecords& records, const Shelves& shelves, int horizonDay, doubl
     arm.losses = lossesOf(records.courses, shelves, horizonDay);
     if (arm.assessed == 0) return;
     arm.rate = static_cast<double>(arm.rooted) / arm.assessed;
-    const stats::Interval wilson = stats::wilsonInterval(arm.rooted, arm.assessed, level);
-    arm.asCounted = Limits{.low = wilson.low, .high = wilson.high};
+    arm.asCounted = rateLimits(interval, arm.rooted, arm.assessed, level);
     const stats::TrayInterval spread = stats::trayInterval(records.trays(), level);
     if (spread.includesTrayVariation) arm.withSpread = Limits{.low = spread.limits.low, .high = spread.limits.high};
 }
@@ -114,7 +112,7 @@ std::vector<const BatchRecord*> batchesOf(const ComparisonQuestion& question, st
 }
 
 std::vector<ArmRecords> armsOf(Factor factor, const Shelves& shelves, std::span<const BatchRecord* const> batches,
-                               int horizonDay, double level) {
+                               int horizonDay, RateInterval interval, double level) {
     const auto names = levelNames(factor, shelves);
     std::map<std::int64_t, ArmRecords> byLevel;
     for (const BatchRecord* record : batches)
@@ -123,7 +121,7 @@ std::vector<ArmRecords> armsOf(Factor factor, const Shelves& shelves, std::span<
     for (auto& [id, records] : byLevel) {
         const auto name = names.find(id);
         records.arm.name = name == names.end() ? std::string(notRecorded) : name->second;
-        countArm(records, shelves, horizonDay, level);
+        countArm(records, shelves, horizonDay, interval, level);
         arms.push_back(std::move(records));
     }
     std::stable_sort(arms.begin(), arms.end(), [](const ArmRecords& a, const ArmRecords& b) {

@@ -30,7 +30,8 @@ struct ArmRecords {
 
 /// Most stuck first, then by name. Everything of an arm but its curves is filled in.
 [[nodiscard]] std::vector<ArmRecords> armsOf(Factor factor, const Shelves& shelves,
-                                             std::span<const BatchRecord* const> batches, int horizonDay, double level);
+                                             std::span<const BatchRecord* const> batches, int horizonDay,
+                                             RateInterval interval, double level);
 
 /// Losses by cause up to the horizon, most first, then by name.
 [[nodiscard]] std::vector<LossByCause> lossesOf(std::span<const Course> courses, const Shelves& shelves,

@@ -5,6 +5,7 @@
 #include "core/comparison/cautions.h"
 #include "core/comparison/days_to_root.h"
 #include "core/comparison/english.h"
+#include "core/comparison/spread.h"
 #include "stats/overdispersion/tray_interval.h"
 #include "stats/proportion/wilson_interval.h"
 
@@ -16,14 +17,20 @@ Limits wilsonLimits(int rooted, int of, double level) {
     return {.low = interval.low, .high = interval.high};
 }
 
-std::vector<Course> earlierCourses(const Batch& batch, std::span<const BatchRecord> all, int horizonDay, Date today) {
+// Of the same plant by the same method, this one among them.
+std::vector<Course> likeCourses(const Batch& batch, std::span<const BatchRecord> all, int horizonDay, Date today) {
     std::vector<Course> courses;
-    for (const BatchRecord& other : all) {
-        if (other.batch.id == batch.id || other.batch.plant != batch.plant || other.batch.method != batch.method)
-            continue;
-        if (other.batch.stuckOn > batch.stuckOn) continue;
-        courses.push_back(courseOf(other, horizonDay, today));
-    }
+    for (const BatchRecord& other : all)
+        if (other.batch.plant == batch.plant && other.batch.method == batch.method)
+            courses.push_back(courseOf(other, horizonDay, today));
+    return courses;
+}
+
+std::vector<Course> earlierAmong(std::span<const Course> like, const Batch& batch) {
+    std::vector<Course> courses;
+    for (const Course& course : like)
+        if (course.record->batch.id != batch.id && course.record->batch.stuckOn <= batch.stuckOn)
+            courses.push_back(course);
     return courses;
 }
 
@@ -86,9 +93,10 @@ std::string summaryInWords(const BatchSummary& summary, int horizonDay) {
         return words + " Of " + earlier + " too little is known yet at day " + std::to_string(horizonDay) +
                " to set beside it.";
     const Limits limits = past.withSpread ? *past.withSpread : *past.asCounted;
-    return words + " In " + earlier + " about " + std::to_string(perHundred(*past.rate)) + " of 100 rooted by day " +
-           std::to_string(horizonDay) + " (" + std::to_string(perHundred(limits.low)) + " to " +
-           std::to_string(perHundred(limits.high)) + ").";
+    words += " In " + earlier + " about " + std::to_string(perHundred(*past.rate)) + " of 100 rooted by day " +
+             std::to_string(horizonDay) + " (" + std::to_string(perHundred(limits.low)) + " to " +
+             std::to_string(perHundred(limits.high)) + ").";
+    return summary.againstPast ? words + " " + summary.againstPast->inWords : words;
 }
 
 }  // namespace
@@ -112,7 +120,12 @@ BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves, std::s
     summary.ofStuck = curves.ofStuck;
     summary.ofRooted = curves.ofRooted;
     summary.losses = lossesOf(own, shelves, daysBetween(batch.stuckOn, today));
-    summary.past = ownPast(earlierCourses(batch, all, horizonDay, today), summary.level);
+    const std::vector<Course> like = likeCourses(batch, all, horizonDay, today);
+    const std::vector<Course> earlier = earlierAmong(like, batch);
+    summary.past = ownPast(earlier, summary.level);
+    const stats::PooledSpread spread = pooledSpreadOf(all, horizonDay, summary.level);
+    summary.againstPast = againstThePast(own.front(), earlier, horizonDay, spread);
+    summary.chart = strikeChart(like, usualFalseAlarmRate, spread);
     summary.cautions = summaryCautions(batch, summary, shelves);
     summary.inWords = summaryInWords(summary, horizonDay);
     return summary;

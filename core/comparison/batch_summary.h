@@ -5,6 +5,7 @@
 #include <span>
 
 #include "core/comparison/comparison.h"
+#include "core/comparison/unusual.h"
 #include "core/records.h"
 
 namespace core {
@@ -31,6 +32,8 @@ struct BatchSummary {
     DaysToRoot ofRooted;
     std::vector<LossByCause> losses;
     OwnPast past;  // other batches of the same plant and method, stuck no later than this one
+    std::optional<AgainstThePast> againstPast;
+    StrikeChart chart;  // this batch among all of the plant and method, at the horizon
     std::vector<std::string> cautions;
     std::string inWords;
 };

@@ -2,7 +2,6 @@
 #include "core/comparison/comparison.h"
 
 #include <algorithm>
-#include <map>
 #include <numeric>
 
 #include "core/comparison/arm_records.h"
@@ -10,13 +9,15 @@
 #include "core/comparison/days_to_root.h"
 #include "core/comparison/english.h"
 #include "core/comparison/pair_of_arms.h"
+#include "core/comparison/several_arms.h"
+#include "core/comparison/speed.h"
+#include "core/comparison/spread.h"
 #include "core/units/figure_text.h"
-#include "stats/overdispersion/beta_binomial.h"
 
 namespace core {
 namespace {
 
-Refusals faultsIn(const Horizon& horizon, double level) {
+Refusals faultsIn(const Horizon& horizon, double level, const std::optional<double>& margin) {
     Refusals faults;
     if (horizon.day < 1) {
         const std::string value = std::to_string(horizon.day);
@@ -33,32 +34,14 @@ Refusals faultsIn(const Horizon& horizon, double level) {
                           .allowed = "between 0 and 1",
                           .sentence = "Level is " + value + "; it must lie between 0 and 1, such as 0.95."});
     }
-    return faults;
-}
-
-// One correlation over all arms and plants, since a few batches of one plant in one arm show little.
-Spread spreadOf(std::span<const ArmRecords> arms) {
-    std::map<std::pair<std::size_t, PlantId>, std::vector<stats::Tray>> traysOf;
-    Spread spread;
-    double cuttings = 0, squares = 0;
-    for (std::size_t i = 0; i < arms.size(); ++i) {
-        for (const Course& course : arms[i].courses) {
-            if (course.fate.assessed == 0) continue;
-            traysOf[{i, course.record->batch.plant}].push_back({course.fate.rooted, course.fate.assessed});
-            ++spread.batches;
-            cuttings += course.fate.assessed;
-            squares += static_cast<double>(course.fate.assessed) * course.fate.assessed;
-        }
+    if (margin && !(*margin > 0 && *margin < 1)) {
+        const std::string value = figureText(*margin * 100);
+        faults.push_back({.field = "Margin",
+                          .value = value,
+                          .allowed = "between 0 and 100",
+                          .sentence = "Margin is " + value + " of 100; it must lie between 0 and 100, such as 10."});
     }
-    std::vector<std::vector<stats::Tray>> groups;
-    for (auto& [key, trays] : traysOf)
-        if (trays.size() > 1) groups.push_back(std::move(trays));  // a batch alone in its group shows no spread
-    if (groups.empty()) return spread;
-    spread.intraclassCorrelation = stats::fitCommonCorrelation(groups).correlation;
-    // The design effect of batches of unequal size takes the mean size weighted by size.
-    if (spread.intraclassCorrelation)
-        spread.designEffect = 1 + (squares / cuttings - 1) * *spread.intraclassCorrelation;
-    return spread;
+    return faults;
 }
 
 // A comparison is to answer while somebody waits, also over a logbook of many seasons. What is drawn again grows with it
@@ -92,14 +75,23 @@ void fillCurves(const ComparisonQuestion& question, double level, std::span<cons
         arm.looks = std::move(curves.looks);
         arm.ofStuck = curves.ofStuck;
         arm.ofRooted = curves.ofRooted;
+        arm.speed = rootingSpeed(arms[i].courses, level, stop);
     }
 }
 
-std::vector<Pair> pairsOf(const ComparisonQuestion& question, const Comparison& comparison, const Shelves& shelves,
-                          std::span<const ArmRecords> arms, std::span<const double> steps,
-                          const std::stop_token& stop) {
-    std::unordered_map<PlantId, std::string> plantNames;
-    for (const Plant& plant : shelves.plants) plantNames.emplace(plant.id, fullName(plant));
+// The settings of each pair but for what depends on it.
+PairSettings settingsOf(const ComparisonQuestion& question, const Comparison& comparison,
+                        const std::unordered_map<PlantId, std::string>& plantNames) {
+    return {.factor = comparison.factor,
+            .horizonDay = comparison.horizonDay,
+            .level = comparison.level,
+            .margin = question.margin,
+            .designEffect = comparison.spread.designEffect,
+            .plantNames = &plantNames};
+}
+
+std::vector<Pair> pairsOf(const ComparisonQuestion& question, PairSettings settings, std::span<const ArmRecords> arms,
+                          std::span<const double> steps, const std::stop_token& stop) {
     const int count = static_cast<int>(arms.size());
     const int pairs = count * (count - 1) / 2;
     std::vector<Pair> result;
@@ -107,16 +99,10 @@ std::vector<Pair> pairsOf(const ComparisonQuestion& question, const Comparison& 
         for (int j = i + 1; j < count && !stop.stop_requested(); ++j) {
             const auto a = static_cast<std::size_t>(i), b = static_cast<std::size_t>(j);
             const auto batches = static_cast<double>(arms[a].courses.size() + arms[b].courses.size());
-            const PairSettings settings{
-                .factor = comparison.factor,
-                .horizonDay = comparison.horizonDay,
-                .level = comparison.level,
-                .permutations = affordable(question.permutations, (steps[a] + steps[b]) * pairs),
-                .allocationsDrawn = affordable(100'000, 10 * batches * pairs),
-                .exactTrials = pairs > 10 ? 1200 : 4000,
-                .seed = std::uint64_t{question.seed} + 1'000'000 + result.size(),
-                .designEffect = comparison.spread.designEffect.value_or(1),
-                .plantNames = &plantNames};
+            settings.permutations = affordable(question.permutations, (steps[a] + steps[b]) * pairs);
+            settings.allocationsDrawn = affordable(100'000, 10 * batches * pairs);
+            settings.exactTrials = pairs > 10 ? 1200 : 4000;
+            settings.seed = std::uint64_t{question.seed} + 1'000'000 + result.size();
             Pair pair = pairOf(arms[a], arms[b], settings, stop);
             pair.first = i;
             pair.second = j;
@@ -124,6 +110,13 @@ std::vector<Pair> pairsOf(const ComparisonQuestion& question, const Comparison& 
         }
     }
     return result;
+}
+
+void concludePairs(const PairSettings& settings, std::span<const ArmRecords> arms, std::vector<Pair>& pairs) {
+    adjustForSeveral(pairs);
+    for (Pair& pair : pairs)
+        conclude(arms[static_cast<std::size_t>(pair.first)], arms[static_cast<std::size_t>(pair.second)], settings,
+                 pair);
 }
 
 std::string rateInWords(const Comparison& comparison, const Arm& arm) {
@@ -153,7 +146,7 @@ std::string comparisonInWords(const Comparison& comparison) {
                         counted(static_cast<int>(comparison.pairs.size()), "pair", "pairs") + ", ";
     words += decided == 0 ? std::string("none differs clearly, batch by batch")
                           : counted(decided, "differs", "differ") + " by more than luck would explain, batch by batch";
-    return words + "; with so many looked at, one may seem to differ by luck alone.";
+    return words + "; it is allowed for that so many pairs are looked at.";
 }
 
 }  // namespace
@@ -176,18 +169,28 @@ Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& sh
                            std::span<const BatchRecord> batches, std::stop_token stop) {
     const Horizon horizon = horizonFor(question, shelves, batches);
     const double level = question.level.value_or(shelves.facts.level);
-    if (Refusals faults = faultsIn(horizon, level); !faults.empty()) return refused(std::move(faults));
+    if (Refusals faults = faultsIn(horizon, level, question.margin); !faults.empty()) return refused(std::move(faults));
     Comparison comparison;
     comparison.factor = question.factor;
     comparison.horizonDay = horizon.day;
     comparison.horizonReason = horizon.reason;
     comparison.level = level;
-    std::vector<ArmRecords> arms = armsOf(question.factor, shelves, batchesOf(question, batches), horizon.day, level);
+    comparison.interval = question.interval;
+    const std::vector<const BatchRecord*> asked = batchesOf(question, batches);
+    std::vector<ArmRecords> arms = armsOf(question.factor, shelves, asked, horizon.day, question.interval, level);
     const std::vector<double> steps = stepsOf(arms);
     fillCurves(question, level, steps, stop, arms);
-    comparison.spread = spreadOf(arms);
+    comparison.spread = spreadOf(batches, horizon.day, arms, level);
     comparison.cautions = comparisonCautions(question.factor, horizon.day, shelves, arms);
-    comparison.pairs = pairsOf(question, comparison, shelves, arms, steps, stop);
+    std::unordered_map<PlantId, std::string> plantNames;
+    for (const Plant& plant : shelves.plants) plantNames.emplace(plant.id, fullName(plant));
+    const PairSettings settings = settingsOf(question, comparison, plantNames);
+    comparison.pairs = pairsOf(question, settings, arms, steps, stop);
+    if (stop.stop_requested()) return comparison;
+    concludePairs(settings, arms, comparison.pairs);
+    if (arms.size() > 2) comparison.severalArms = severalArmsOf(arms);
+    if (question.factor == Factor::Treatment) comparison.doses = doseSeriesOf(shelves, asked, horizon.day, level);
+    comparison.goesWith = goesWithRooting(shelves, asked, horizon.day, level);
     for (ArmRecords& records : arms) comparison.arms.push_back(std::move(records.arm));
     comparison.inWords = comparisonInWords(comparison);
     return comparison;

@@ -12,6 +12,10 @@
 #include <vector>
 
 #include "core/comparison/arm.h"
+#include "core/comparison/doses.h"
+#include "core/comparison/goes_with.h"
+#include "core/comparison/pair.h"
+#include "core/comparison/rate_interval.h"
 #include "core/records.h"
 #include "core/result.h"
 
@@ -22,69 +26,38 @@ enum class Factor { Method, Treatment, Medium, CuttingKind };
 
 struct ComparisonQuestion {
     Factor factor{Factor::Method};
-    PlantId plant{};                  // unset: all plants
-    std::optional<int> horizonDay{};  // unset: see horizonFor()
-    std::optional<double> level{};    // unset: the logbook's
-    std::optional<TrialId> trial{};   // only this trial's batches
-    int bootstrapReplicates{1000};    // at most; for the bands and the interval of the median day
-    int permutations{2000};           // at most; for the test of two curves
-    std::uint32_t seed{20260101};     // of both, so that the same records give the same figures
+    PlantId plant{};                              // unset: all plants
+    std::optional<int> horizonDay{};              // unset: see horizonFor()
+    std::optional<double> level{};                // unset: the logbook's
+    std::optional<TrialId> trial{};               // only this trial's batches
+    RateInterval interval{RateInterval::Wilson};  // of each arm's rate as counted
+    std::optional<double> margin{};               // "as good as, within": a share between 0 and 1; unset: not asked
+    int bootstrapReplicates{1000};                // at most; for the bands and the interval of the median day
+    int permutations{2000};                       // at most; for the test of two curves
+    std::uint32_t seed{20260101};                 // of both, so that the same records give the same figures
 };
 
-struct PairDifference {
-    double value{};
-    Limits newcombe;
-    Limits miettinenNurminen;
-    std::optional<double> ofBatches;   // of the means of batch rates, each batch counting once whatever its size
-    std::optional<Limits> withSpread;  // t interval about that; two batches or more per arm
-
-    /// What goes with the interval with spread: unequal batches can pull `value` out of it.
-    [[nodiscard]] double valueWithSpread() const { return ofBatches.value_or(value); }
+/// Of all arms at once.
+struct SeveralArms {
+    int arms{};
+    double chiSquare{};
+    int degreesOfFreedom{};
+    double chiSquareP{1};       // as counted
+    double smallestExpected{};  // below 5 the chi-square is rough
+    std::optional<double> f;    // analysis of variance of batch rates, from three batches in each arm
+    std::optional<double> batchRatesP;
 };
 
-struct BySpecies {
-    std::string species;
-    int firstRooted{}, firstAssessed{}, secondRooted{}, secondAssessed{};
-    std::optional<double> difference;
-    Limits limits;  // Miettinen-Nurminen
-};
-
-struct Pooled {
-    int strata{};  // plant by trial block
-    std::optional<double> oddsRatio;
-    Limits oddsRatioLimits;  // high may be infinite
-    std::optional<double> riskDifference;
-    Limits riskDifferenceLimits;
-    double cmhP{1.0};
-    std::optional<double> agreementP;  // Breslow-Day with Tarone's correction; absent with one informative stratum
-};
-
-enum class Verdict { CannotTellMethodFromStation, TooFewBatches, NoClearDifference, FirstBetter, SecondBetter };
-
-struct Pair {
-    int first{};  // index into arms
-    int second{};
-    std::optional<PairDifference> difference;  // absent when an arm has nothing assessed
-    std::optional<double> riskRatio;           // may be infinite
-    Limits koopman;
-    std::optional<double> oddsRatio;  // conditional; may be infinite
-    Limits oddsRatioExact;
-    double fisher{1}, fisherMid{1}, boschloo{1}, barnard{1};
-    bool exactTestsLeftOut{};  // Boschloo and Barnard, where an arm is too large to enumerate in good time
-    double probabilityFirstBetter{0.5};
-    std::optional<double> curvesP;            // permutation test of the two curves within plant
-    std::optional<double> batchRatesP;        // t test on batch rates, from three batches per arm
-    std::optional<double> batchPermutationP;  // from four
-    std::vector<BySpecies> bySpecies;
-    Pooled pooled;
-    Verdict verdict{Verdict::NoClearDifference};
-    std::string inWords;
-};
-
+/// How alike the fates of one batch's cuttings are: pooled over all groups of like batches in the logbook, not only those compared, and
+/// drawn towards what is usual where they are few.
 struct Spread {
-    std::optional<double> intraclassCorrelation;
-    std::optional<double> designEffect;
-    int batches{};
+    double intraclassCorrelation{};
+    Limits limits;
+    double designEffect{1};    // of the batches compared
+    bool isFromRecords{};      // false: no two like batches yet, the figure is what is usual
+    double weightOfRecords{};  // 0 to 1
+    int groups{};   // of like batches, two or more each: same plant, method, treatment, medium, kind of cutting
+    int batches{};  // in those groups
 };
 
 struct Comparison {
@@ -92,8 +65,12 @@ struct Comparison {
     int horizonDay{};
     std::string horizonReason;  // "set for this comparison", "the trial's", ...
     double level{};
+    RateInterval interval{};
     std::vector<Arm> arms;  // most stuck first, then by name
     std::vector<Pair> pairs;
+    std::optional<SeveralArms> severalArms;  // from three arms
+    std::vector<DoseSeries> doses;           // where treatments are compared
+    GoesWith goesWith;
     Spread spread;
     std::vector<std::string> cautions;
     std::string inWords;

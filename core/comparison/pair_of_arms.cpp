@@ -5,8 +5,11 @@
 #include <map>
 #include <tuple>
 
+#include "core/comparison/as_good_as.h"
+#include "core/comparison/speed.h"
 #include "core/comparison/verdict.h"
 #include "stats/overdispersion/tray_permutation_test.h"
+#include "stats/overdispersion/tray_t_test.h"
 #include "stats/strata/breslow_day_tarone_test.h"
 #include "stats/strata/cochran_mantel_haenszel_test.h"
 #include "stats/strata/mantel_haenszel.h"
@@ -144,10 +147,10 @@ std::optional<double> curvesP(const ArmRecords& first, const ArmRecords& second,
 }
 
 void compareBatches(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings,
-                    const std::stop_token& stop, Pair& pair, stats::TrayTTest& tTest) {
+                    const std::stop_token& stop, Pair& pair) {
     const auto trays1 = first.trays(), trays2 = second.trays();
     const std::size_t fewest = std::min(trays1.size(), trays2.size());
-    tTest = stats::trayTTest(trays1, trays2, settings.level);
+    const stats::TrayTTest tTest = stats::trayTTest(trays1, trays2, settings.level);
     if (pair.difference) pair.difference->ofBatches = tTest.difference;
     if (fewest >= 2 && pair.difference && tTest.limits) pair.difference->withSpread = limitsFrom(*tTest.limits);
     if (fewest >= 3) pair.batchRatesP = tTest.p;
@@ -168,12 +171,24 @@ Pair pairOf(const ArmRecords& first, const ArmRecords& second, const PairSetting
     pair.bySpecies = bySpecies(first, second, settings);
     pair.pooled = pooledOver(first, second, settings.level);
     if (stop.stop_requested()) return pair;
-    stats::TrayTTest tTest;
-    compareBatches(first, second, settings, stop, pair, tTest);
+    compareBatches(first, second, settings, stop, pair);
     pair.curvesP = curvesP(first, second, settings, stop);
-    pair.verdict = verdictOn(first, second, pair, tTest, settings.level);
-    pair.inWords = pairInWords(first, second, pair, settings);
+    pair.speed = compareSpeeds(first.courses, second.courses, first.arm.speed, second.arm.speed, settings.level);
+    if (settings.margin) {
+        pair.firstAsGood = asGoodAs(first, second, *settings.margin, settings.level);
+        pair.secondAsGood = asGoodAs(second, first, *settings.margin, settings.level);
+    }
     return pair;
+}
+
+void conclude(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings, Pair& pair) {
+    pair.verdict = verdictOn(first, second, pair, settings.level);
+    if (pair.verdict == Verdict::CannotTellMethodFromStation || pair.verdict == Verdict::TooFewBatches)
+        for (std::optional<AsGoodAs>* answer : {&pair.firstAsGood, &pair.secondAsGood})
+            if (*answer) (*answer)->isShown = false;
+    pair.inWords = pairInWords(first, second, pair, settings);
+    if (settings.margin && pair.firstAsGood)
+        pair.inWords += " " + asGoodAsInWords(first, second, pair, settings.factor, *settings.margin);
 }
 
 }  // namespace core

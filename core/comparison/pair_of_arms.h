@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <stop_token>
 #include <string>
 #include <unordered_map>
@@ -19,12 +20,16 @@ struct PairSettings {
     int allocationsDrawn{100'000};  // of whole batches to arms, where they are too many to enumerate
     int exactTrials{};              // Boschloo and Barnard up to so many cuttings in both arms together
     std::uint64_t seed{};
-    double designEffect{1};  // for how many more cuttings would settle it
+    std::optional<double> margin{};  // "as good as, within"
+    double designEffect{1};          // for how many more cuttings would settle it
     const std::unordered_map<PlantId, std::string>* plantNames{};
 };
 
-/// A stop request ends it early with what is computed so far.
+/// Everything but the verdict and the words. A stop request ends it early with what is computed so far.
 [[nodiscard]] Pair pairOf(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings,
                           const std::stop_token& stop = {});
+
+/// The verdict and the words, once it is known how many pairs were looked at and the tests are adjusted for them (several_arms.h).
+void conclude(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings, Pair& pair);
 
 }  // namespace core

@@ -152,14 +152,13 @@ std::string whyNotTold(const ArmRecords& first, const ArmRecords& second, Factor
            " can't be told apart, however many cuttings are counted";
 }
 
-Verdict verdictOn(const ArmRecords& first, const ArmRecords& second, const Pair& pair, const stats::TrayTTest& tTest,
-                  double level) {
+Verdict verdictOn(const ArmRecords& first, const ArmRecords& second, const Pair& pair, double level) {
     const bool isShared = shareAStation(first.stations(), second.stations());
     if (standsAlone(first, isShared) || standsAlone(second, isShared)) return Verdict::CannotTellMethodFromStation;
     if (std::min(first.trays().size(), second.trays().size()) < fewestBatches) return Verdict::TooFewBatches;
-    const double difference = tTest.difference.value_or(0);
+    const double difference = pair.difference ? pair.difference->ofBatches.value_or(0) : 0;
     // Where no batch differs from its arm's others there is no t; then what chance alone could deal decides.
-    const std::optional<double> p = tTest.p ? tTest.p : pair.batchPermutationP;
+    const std::optional<double> p = pair.batchRatesHolm ? pair.batchRatesHolm : pair.batchPermutationP;
     if (!p || *p >= std::min(1 - level, mostLuck) || difference == 0) return Verdict::NoClearDifference;
     return difference > 0 ? Verdict::FirstBetter : Verdict::SecondBetter;
 }

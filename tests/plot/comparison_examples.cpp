@@ -88,7 +88,13 @@ core::Comparison compared(core::Arm first, core::Arm second) {
     comparison.level = kLevel;
     comparison.arms = {std::move(first), std::move(second)};
     comparison.pairs = {pairOf(comparison.arms[0], comparison.arms[1], 0, 1)};
-    comparison.spread = {.intraclassCorrelation = 0.08, .designEffect = 1.7, .batches = 12};
+    comparison.spread = {.intraclassCorrelation = 0.08,
+                         .limits = {.low = 0.02, .high = 0.21},
+                         .designEffect = 1.7,
+                         .isFromRecords = true,
+                         .weightOfRecords = 0.6,
+                         .groups = 4,
+                         .batches = 12};
     comparison.inWords = comparison.pairs[0].inWords;
     return comparison;
 }

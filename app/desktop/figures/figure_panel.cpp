@@ -13,6 +13,7 @@
 
 #include "app/desktop/batches/copied_rows.h"
 #include "app/desktop/figures/figure_table_model.h"
+#include "app/desktop/methods/method_dialog.h"
 #include "app/desktop/prompts.h"
 #include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
@@ -28,7 +29,8 @@ FigurePanel::FigurePanel(const QString& name, const PageContext& context, QWidge
     setReady(false);
 }
 
-void FigurePanel::setFigure(std::shared_ptr<const plot::Figure> figure) {
+void FigurePanel::setFigure(std::shared_ptr<const plot::Figure> figure, std::vector<report::MethodNote> notes) {
+    notes_ = std::move(notes);
     table_->show(figure == nullptr ? plot::FigureTable() : figure->table());
     tableView_->resizeColumnsToContents();
     setReady(figure != nullptr);
@@ -62,6 +64,9 @@ void FigurePanel::build(const QString& name) {
 }
 
 QWidget* FigurePanel::makeButtons(const QString& name) {
+    workedOut_ = new QPushButton(tr("How is this worked out?"));
+    workedOut_->setObjectName(name + QStringLiteral("WorkedOut"));
+    connect(workedOut_, &QPushButton::clicked, this, [this] { showMethods(notes_, {}, this); });
     toggle_ = new QPushButton(tr("Show figures"));
     toggle_->setObjectName(name + QStringLiteral("Toggle"));
     connect(toggle_, &QPushButton::clicked, this, [this] { showTable(stack_->currentIndex() == 0); });
@@ -84,7 +89,7 @@ QWidget* FigurePanel::makeButtons(const QString& name) {
     auto* row = new QHBoxLayout(buttons);
     row->setContentsMargins(0, 0, 0, 0);
     row->addStretch();
-    for (QPushButton* button : {toggle_, copy_, save_}) {
+    for (QPushButton* button : {workedOut_, toggle_, copy_, save_}) {
         button->setFlat(true);
         row->addWidget(button);
     }
@@ -115,6 +120,7 @@ void FigurePanel::save(plot::FigureFile kind) {
 
 void FigurePanel::setReady(bool isReady) {
     for (QPushButton* button : {toggle_, copy_, save_}) button->setVisible(isReady);
+    workedOut_->setVisible(isReady && !notes_.empty());
     if (!isReady) showTable(false);
 }
 

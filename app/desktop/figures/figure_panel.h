@@ -4,9 +4,11 @@
 
 #include <QWidget>
 #include <memory>
+#include <vector>
 
 #include "app/desktop/page.h"
 #include "app/plot/save_figure.h"
+#include "app/report/methods/method_note.h"
 
 class QPushButton;
 class QStackedWidget;
@@ -28,7 +30,8 @@ class FigurePanel : public QWidget {
     /// `fileName` is proposed when saving.
     FigurePanel(const QString& name, const PageContext& context, QWidget* parent = nullptr);
 
-    void setFigure(std::shared_ptr<const plot::Figure> figure);
+    /// `notes` say how it is worked out.
+    void setFigure(std::shared_ptr<const plot::Figure> figure, std::vector<report::MethodNote> notes = {});
     void setFileName(const QString& fileName) { fileName_ = fileName; }
     [[nodiscard]] plot::FigureView* view() const { return view_; }
     [[nodiscard]] FigureTableModel* table() const { return table_; }
@@ -50,6 +53,8 @@ class FigurePanel : public QWidget {
     FigureTableModel* table_;
     QStackedWidget* stack_{};
     QTableView* tableView_{};
+    std::vector<report::MethodNote> notes_;
+    QPushButton* workedOut_{};
     QPushButton* toggle_{};
     QPushButton* copy_{};
     QPushButton* save_{};

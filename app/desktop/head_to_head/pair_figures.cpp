@@ -65,6 +65,16 @@ void addPooled(PairRows& rows, const core::Pooled& pooled) {
               sayOfPair("needs two strata that say something"));
 }
 
+void addSpread(PairRows& rows, const core::Spread& spread) {
+    rows.add(sayOfPair("Likeness within batches (intraclass correlation)"),
+             spread.isFromRecords
+                 ? sayOfPair("%1 (%2 to %3), from %4")
+                       .arg(plot::decimalText(spread.intraclassCorrelation, 2), plot::decimalText(spread.limits.low, 2),
+                            plot::decimalText(spread.limits.high, 2), plot::batchesText(spread.batches))
+                 : sayOfPair("%1, as is usual: no two like batches yet").arg(plot::decimalText(spread.intraclassCorrelation, 2)));
+    rows.add(sayOfPair("Design effect"), plot::decimalText(spread.designEffect, 2));
+}
+
 }  // namespace
 
 plot::FigureTable pairFigures(const core::Comparison& comparison, int pair) {
@@ -73,11 +83,7 @@ plot::FigureTable pairFigures(const core::Comparison& comparison, int pair) {
     addDifference(rows, figures);
     addTests(rows, figures);
     addPooled(rows, figures.pooled);
-    if (comparison.spread.intraclassCorrelation)
-        rows.add(sayOfPair("Intraclass correlation of cuttings within batches"),
-                 plot::decimalText(*comparison.spread.intraclassCorrelation, 3));
-    if (comparison.spread.designEffect)
-        rows.add(sayOfPair("Design effect"), plot::decimalText(*comparison.spread.designEffect, 2));
+    addSpread(rows, comparison.spread);
     return {.title = pairName(comparison, pair),
             .headings = {sayOfPair("Figure"), sayOfPair("Value")},
             .rows = rows.take()};

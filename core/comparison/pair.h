@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+// Every figure about two arms of a comparison, and what may be concluded from them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/comparison/arm.h"
+
+namespace core {
+
+struct PairDifference {
+    double value{};
+    Limits newcombe;
+    Limits miettinenNurminen;
+    std::optional<double> ofBatches;   // of the means of batch rates, each batch counting once whatever its size
+    std::optional<Limits> withSpread;  // t interval about that; two batches or more per arm
+
+    /// What goes with the interval with spread: unequal batches can pull `value` out of it.
+    [[nodiscard]] double valueWithSpread() const { return ofBatches.value_or(value); }
+};
+
+struct BySpecies {
+    std::string species;
+    int firstRooted{}, firstAssessed{}, secondRooted{}, secondAssessed{};
+    std::optional<double> difference;
+    Limits limits;  // Miettinen-Nurminen
+};
+
+struct Pooled {
+    int strata{};  // plant by trial block
+    std::optional<double> oddsRatio;
+    Limits oddsRatioLimits;  // high may be infinite
+    std::optional<double> riskDifference;
+    Limits riskDifferenceLimits;
+    double cmhP{1.0};
+    std::optional<double> agreementP;  // Breslow-Day with Tarone's correction; absent with one informative stratum
+};
+
+/// How fast those root that do, apart from how many.
+struct SpeedDifference {
+    std::string shape;
+    std::optional<double> ratio;  // median day of the first over that of the second; absent: see whyNot
+    Limits asCounted;
+    double asCountedP{1};
+    std::optional<Limits> byBatch;  // allowing for the spread between batches
+    std::optional<double> byBatchP;
+    std::string whyNot;
+};
+
+/// Is an arm at most `margin` worse than the other?
+struct AsGoodAs {
+    double margin{};
+    Limits asCounted;  // of its rate less the other's
+    double asCountedP{1};
+    std::optional<Limits> withSpread;  // from three batches an arm
+    std::optional<double> withSpreadP;
+    bool isShown{};  // by the interval with spread alone: counts as such can't show it
+};
+
+enum class Verdict { CannotTellMethodFromStation, TooFewBatches, NoClearDifference, FirstBetter, SecondBetter };
+
+struct Pair {
+    int first{};  // index into arms
+    int second{};
+    std::optional<PairDifference> difference;  // absent when an arm has nothing assessed
+    std::optional<double> riskRatio;           // may be infinite
+    Limits koopman;
+    std::optional<double> oddsRatio;  // conditional; may be infinite
+    Limits oddsRatioExact;
+    double fisher{1}, fisherMid{1}, boschloo{1}, barnard{1};
+    bool exactTestsLeftOut{};  // Boschloo and Barnard, where an arm is too large to enumerate in good time
+    double probabilityFirstBetter{0.5};
+    SpeedDifference speed;
+    std::optional<double> curvesP;            // permutation test of the two curves within plant
+    std::optional<double> batchRatesP;        // t test on batch rates, from three batches per arm
+    std::optional<double> batchPermutationP;  // from four
+    std::optional<double> batchRatesHolm;     // adjusted for the number of pairs looked at
+    std::optional<double> boschlooHolm;
+    std::optional<AsGoodAs> firstAsGood, secondAsGood;  // where a margin was set
+    std::vector<BySpecies> bySpecies;
+    Pooled pooled;
+    Verdict verdict{Verdict::NoClearDifference};
+    std::string inWords;
+};
+
+}  // namespace core

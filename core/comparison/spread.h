@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// How much luck the cuttings of one batch share, judged by the whole logbook.
+#pragma once
+
+#include <span>
+
+#include "core/comparison/arm_records.h"
+#include "stats/overdispersion/intraclass_correlation.h"
+
+namespace core {
+
+/// Pooled over groups of like batches, counted at the horizon.
+[[nodiscard]] stats::PooledSpread pooledSpreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay,
+                                                 double level);
+
+/// Pooled over groups of like batches (same plant, method, treatment, medium, kind of cutting) of the whole logbook, counted at the horizon;
+/// the design effect is that of the batches in `arms`.
+[[nodiscard]] Spread spreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay,
+                              std::span<const ArmRecords> arms, double level);
+
+}  // namespace core
