@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+// Which pages of the methods stand behind a figure, with the numbers that the figure shows. Pages whose figure isn't there (no spread to be
+// seen, too few batches) are left out, so that the dialog never explains a number that nobody sees.
+#pragma once
+
+#include <vector>
+
+#include "app/report/methods/method_note.h"
+#include "core/comparison/batch_summary.h"
+#include "core/comparison/comparison.h"
+
+namespace report {
+
+/// Strike rates of the arms: what is counted, the interval chosen, the one with spread, the spread itself; of the arm with most stuck, or of
+/// `arm`. Several arms: the tests of all of them.
+[[nodiscard]] std::vector<MethodNote> notesOnRates(const core::Comparison& comparison, int arm = 0);
+/// The difference of two arms: intervals, ratios, tests, chance, verdict, as good as. Domain: 0 <= pair < pairs.
+[[nodiscard]] std::vector<MethodNote> notesOnDifference(const core::Comparison& comparison, int pair);
+/// Pooled over plants and blocks, and whether they agree.
+[[nodiscard]] std::vector<MethodNote> notesOnPlants(const core::Comparison& comparison, int pair);
+/// Rooted by day, days to root, bands, do the curves differ, who roots and how fast.
+[[nodiscard]] std::vector<MethodNote> notesOnDays(const core::Comparison& comparison, int pair = 0);
+[[nodiscard]] std::vector<MethodNote> notesOnDoses(const core::DoseSeries& series, double level);
+[[nodiscard]] std::vector<MethodNote> notesOnGoesWith(const core::GoesWith& answer, double level);
+/// One batch: rate so far, its curve, against the past.
+[[nodiscard]] std::vector<MethodNote> notesOnBatch(const core::BatchSummary& summary);
+[[nodiscard]] std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart);
+
+}  // namespace report
