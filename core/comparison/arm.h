@@ -34,6 +34,29 @@ struct LookCounts {
     int lost{};     // so far
 };
 
+/// So many cuttings rooted or were lost after the one day and by the other, or were last seen undecided on day `after`.
+struct KnownDays {
+    enum class Fate { Undecided, Rooted, Lost };
+    double after{};
+    double by{};  // infinite where undecided
+    Fate fate{};
+    int cuttings{};
+};
+
+/// A share of those stuck to which it happened after the one day and by the other.
+struct CurveStep {
+    double after{};
+    double by{};
+    double share{};
+};
+
+/// What the curves were worked out from, and the steps that they are made of.
+struct CurveMakeup {
+    std::vector<KnownDays> known;
+    std::vector<CurveStep> rooted;
+    std::vector<CurveStep> lost;
+};
+
 struct DaysToRoot {
     std::optional<DayRange> p25, p50, p75, p90;  // absent: not reached
     std::optional<Limits> p50Interval;           // absent: fewer than two batches, or not reached in enough replicates
@@ -60,6 +83,13 @@ struct LossByCause {
     int count{};
 };
 
+/// What one batch adds at the horizon.
+struct BatchCount {
+    std::string code;
+    int rooted{};
+    int assessed{};
+};
+
 struct Arm {
     std::string name;  // of the method, treatment, ...; "not recorded" where there was none
     int batches{};
@@ -73,11 +103,13 @@ struct Arm {
     std::optional<double> rate;         // rooted / assessed; absent when nothing is assessed
     std::optional<Limits> asCounted;    // by the interval chosen
     std::optional<Limits> withSpread;   // tray_interval over batches; absent with one batch or no spread to be seen
+    std::vector<BatchCount> counted;    // batches of which any cutting is assessed
     std::vector<DayShare> rootedByDay;  // on each day on which somebody looked
     std::vector<DayShare> lostByDay;
     std::vector<int>
         stillWatched;  // for each of rootedByDay: cuttings not yet decided or withdrawn after that day's look
     std::vector<LookCounts> looks;  // one for each of rootedByDay, over all batches of the arm
+    CurveMakeup makeup;
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
     RootingSpeed speed;

@@ -64,6 +64,9 @@ void countArm(ArmRecords& records, const Shelves& shelves, int horizonDay, RateI
         arm.withdrawn += course.fate.withdrawn;
         arm.undecided += course.fate.undecided;
         arm.assessed += course.fate.assessed;
+        if (course.fate.assessed > 0)
+            arm.counted.push_back(
+                {.code = course.record->batch.code, .rooted = course.fate.rooted, .assessed = course.fate.assessed});
         if (course.record->batch.station.isSet()) stations.push_back(course.record->batch.station);
     }
     keepDifferent(stations);

@@ -117,6 +117,7 @@ BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves, std::s
     summary.rootedByDay = std::move(curves.rootedByDay);
     summary.lostByDay = std::move(curves.lostByDay);
     summary.looks = std::move(curves.looks);
+    summary.makeup = std::move(curves.makeup);
     summary.ofStuck = curves.ofStuck;
     summary.ofRooted = curves.ofRooted;
     summary.losses = lossesOf(own, shelves, daysBetween(batch.stuckOn, today));

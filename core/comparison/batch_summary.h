@@ -28,6 +28,7 @@ struct BatchSummary {
     std::vector<DayShare> rootedByDay;
     std::vector<DayShare> lostByDay;
     std::vector<LookCounts> looks;  // one for each of rootedByDay
+    CurveMakeup makeup;
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
     std::vector<LossByCause> losses;

@@ -73,6 +73,7 @@ void fillCurves(const ComparisonQuestion& question, double level, std::span<cons
         arm.lostByDay = std::move(curves.lostByDay);
         arm.stillWatched = std::move(curves.stillWatched);
         arm.looks = std::move(curves.looks);
+        arm.makeup = std::move(curves.makeup);
         arm.ofStuck = curves.ofStuck;
         arm.ofRooted = curves.ofRooted;
         arm.speed = rootingSpeed(arms[i].courses, level, stop);

@@ -53,9 +53,10 @@ struct SeveralArms {
 struct Spread {
     double intraclassCorrelation{};
     Limits limits;
-    double designEffect{1};    // of the batches compared
-    bool isFromRecords{};      // false: no two like batches yet, the figure is what is usual
-    double weightOfRecords{};  // 0 to 1
+    double designEffect{1};                            // of the batches compared
+    bool isFromRecords{};                              // false: no two like batches yet, the figure is what is usual
+    double weightOfRecords{};                          // 0 to 1
+    std::vector<std::vector<BatchCount>> likeBatches;  // the groups
     int groups{};   // of like batches, two or more each: same plant, method, treatment, medium, kind of cutting
     int batches{};  // in those groups
 };

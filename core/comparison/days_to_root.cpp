@@ -103,6 +103,27 @@ void resample(std::span<const std::vector<stats::Observation>> batches, const Re
     setBands(curves.lostByDay, bootstrap->bands2);
 }
 
+KnownDays::Fate fateOf(int cause) {
+    return cause == 1 ? KnownDays::Fate::Rooted : cause == 2 ? KnownDays::Fate::Lost : KnownDays::Fate::Undecided;
+}
+
+std::vector<CurveStep> stepsOf(std::span<const stats::SupportInterval> curve) {
+    std::vector<CurveStep> steps;
+    for (const stats::SupportInterval& part : curve)
+        steps.push_back({.after = part.left, .by = part.right, .share = part.mass});
+    return steps;
+}
+
+CurveMakeup makeupOf(std::span<const stats::Observation> rows, const stats::CumulativeIncidence& incidence) {
+    CurveMakeup makeup{.known = {}, .rooted = stepsOf(incidence.cause1), .lost = stepsOf(incidence.cause2)};
+    for (const stats::Observation& row : rows)
+        makeup.known.push_back({.after = row.after,
+                                .by = row.by,
+                                .fate = fateOf(row.cause),
+                                .cuttings = static_cast<int>(std::lround(row.weight))});
+    return makeup;
+}
+
 }  // namespace
 
 RootingCurves rootingCurves(std::span<const Course> courses, const std::optional<Resampling>& resampling,
@@ -116,7 +137,9 @@ RootingCurves rootingCurves(std::span<const Course> courses, const std::optional
         batches.push_back(observationsOf(course));
         all.insert(all.end(), batches.back().begin(), batches.back().end());
     }
-    const auto incidence = stats::competingRisksNpmle(merged(std::move(all)), stop);
+    all = merged(std::move(all));
+    const auto incidence = stats::competingRisksNpmle(all, stop);
+    curves.makeup = makeupOf(all, incidence);
     curves.rootedByDay = sharesOn(curves.looks, incidence.cause1);
     curves.lostByDay = sharesOn(curves.looks, incidence.cause2);
     curves.ofStuck = quartiles(incidence.cause1, stats::ShareOf::Everyone);

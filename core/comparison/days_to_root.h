@@ -28,6 +28,7 @@ struct RootingCurves {
     std::vector<LookCounts> looks;
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
+    CurveMakeup makeup;
 };
 
 /// Without `resampling`, or with a single batch, there are no bands. A stop request ends it early with what there is.

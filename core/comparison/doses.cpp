@@ -157,6 +157,8 @@ std::vector<DoseSeries> doseSeriesOf(const Shelves& shelves, std::span<const Bat
         series.auxin = auxinInWords(auxin, form, carrier);
         series.isPowder = carrier == Carrier::Powder;
         series.points = pointsOf(doses, level);
+        for (const auto& [dose, trays] : doses)
+            for (const stats::Tray& tray : trays) series.batches.push_back({dose, tray.successes, tray.trials});
         testTrend(doses, level, series);
         fitCurve(doses, level, series);
         series.inWords = doseSeriesInWords(series, level);

@@ -19,6 +19,11 @@ struct DosePoint {
     Limits asCounted;
 };
 
+struct DosedBatch {
+    double milligramsPerLitre{};
+    int rooted{}, assessed{};
+};
+
 struct DoseCurvePoint {
     double milligramsPerLitre{};
     double rate{};
@@ -39,6 +44,7 @@ struct DoseSeries {
     std::string auxin;                   // "IBA, gel"
     bool isPowder{};                     // doses are mg/kg
     std::vector<DosePoint> points;       // from none upwards
+    std::vector<DosedBatch> batches;     // likewise
     double trendP{1};                    // as counted, over the order of doses
     std::optional<double> batchTrendP;   // over batch rates, from two batches more than there are doses
     std::optional<double> trendPerStep;  // of batch rates, one dose to the next

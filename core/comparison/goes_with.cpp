@@ -120,6 +120,9 @@ GoesWith goesWithRooting(const Shelves& shelves, std::span<const BatchRecord* co
             answer.whyNot = "No regression could be fitted to these batches.";
         else if (fit.fit.degreesOfFreedom > 0 && fit.fit.pearsonChiSquare)
             answer.dispersion = std::max(1.0, *fit.fit.pearsonChiSquare / fit.fit.degreesOfFreedom);
+        if (fit.fit.exists)
+            for (const stats::BinomialRow& row : rows.counts)
+                answer.rows.push_back({.rooted = row.successes, .assessed = row.trials, .values = row.covariates});
         for (std::size_t i = 0; fit.fit.exists && i < features.size(); ++i) {
             const stats::Coefficient& coefficient = fit.coefficients[i + 1];
             answer.associations.push_back(associationFrom(features[i], coefficient));

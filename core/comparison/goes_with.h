@@ -22,7 +22,14 @@ struct Association {
     std::optional<double> withSpreadP;
 };
 
+/// One batch as the regression sees it.
+struct FeaturedBatch {
+    int rooted{}, assessed{};
+    std::vector<double> values;  // in the order of the associations
+};
+
 struct GoesWith {
+    std::vector<FeaturedBatch> rows;
     std::vector<Association> associations;  // plants first, then method, medium, kind of cutting, treatment
     std::vector<std::string>
         cannotBeTold;      // "method mist: always together with ..." names that other columns already tell

@@ -28,8 +28,15 @@ struct BySpecies {
     Limits limits;  // Miettinen-Nurminen
 };
 
+/// One plant in one block of its trial: what is compared within.
+struct StratumCounts {
+    std::string name;
+    int firstRooted{}, firstAssessed{}, secondRooted{}, secondAssessed{};
+};
+
 struct Pooled {
-    int strata{};  // plant by trial block
+    int strata{};                       // plant by trial block
+    std::vector<StratumCounts> counts;  // those with both arms
     std::optional<double> oddsRatio;
     Limits oddsRatioLimits;  // high may be infinite
     std::optional<double> riskDifference;
@@ -47,6 +54,14 @@ struct SpeedDifference {
     std::optional<Limits> byBatch;  // allowing for the spread between batches
     std::optional<double> byBatchP;
     std::string whyNot;
+};
+
+/// How far apart two curves of rooted by day are, and out of how many dealings of the batches that was judged.
+struct CurvesApart {
+    double area{};  // between the curves, in days
+    int until{};    // from sticking to that day
+    double dealings{};
+    bool isExact{};  // all dealings that there are
 };
 
 /// Is an arm at most `margin` worse than the other?
@@ -74,6 +89,7 @@ struct Pair {
     double probabilityFirstBetter{0.5};
     SpeedDifference speed;
     std::optional<double> curvesP;            // permutation test of the two curves within plant
+    std::optional<CurvesApart> curvesApart;   // where there is that test
     std::optional<double> batchRatesP;        // t test on batch rates, from three batches per arm
     std::optional<double> batchPermutationP;  // from four
     std::optional<double> batchRatesHolm;     // adjusted for the number of pairs looked at

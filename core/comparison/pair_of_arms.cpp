@@ -92,7 +92,7 @@ std::vector<BySpecies> bySpecies(const ArmRecords& first, const ArmRecords& seco
     return species;
 }
 
-Pooled pooledOver(const ArmRecords& first, const ArmRecords& second, double level) {
+Pooled pooledOver(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings) {
     // A block is one of its trial; without a block, all batches of a plant are one stratum.
     std::map<std::tuple<PlantId, TrialId, std::string_view>, stats::Stratum> ofKey;
     for (const ArmRecords* records : {&first, &second}) {
@@ -103,11 +103,22 @@ Pooled pooledOver(const ArmRecords& first, const ArmRecords& second, double leve
         }
     }
     std::vector<stats::Stratum> strata;
-    for (const auto& [key, stratum] : ofKey)
-        if (stratum.trials1 > 0 && stratum.trials2 > 0) strata.push_back(stratum);
-    const auto odds = stats::mantelHaenszelOddsRatio(strata, level);
-    const auto difference = stats::mantelHaenszelDifference(strata, level);
+    std::vector<StratumCounts> counts;
+    for (const auto& [key, stratum] : ofKey) {
+        if (stratum.trials1 == 0 || stratum.trials2 == 0) continue;
+        strata.push_back(stratum);
+        std::string name = plantName(settings, std::get<PlantId>(key));
+        if (const auto block = std::get<std::string_view>(key); !block.empty()) name += ", " + std::string(block);
+        counts.push_back({.name = std::move(name),
+                          .firstRooted = stratum.successes1,
+                          .firstAssessed = stratum.trials1,
+                          .secondRooted = stratum.successes2,
+                          .secondAssessed = stratum.trials2});
+    }
+    const auto odds = stats::mantelHaenszelOddsRatio(strata, settings.level);
+    const auto difference = stats::mantelHaenszelDifference(strata, settings.level);
     return {.strata = static_cast<int>(strata.size()),
+            .counts = std::move(counts),
             .oddsRatio = odds.estimate,
             .oddsRatioLimits = limitsFrom(odds.limits),
             .riskDifference = difference.estimate,
@@ -124,11 +135,11 @@ int lastLookOf(const ArmRecords& records) {
     return last;
 }
 
-std::optional<double> curvesP(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings,
-                              const std::stop_token& stop) {
+void compareCurves(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings,
+                   const std::stop_token& stop, Pair& pair) {
     const int until = std::min(lastLookOf(first), lastLookOf(second));
     // With one batch in an arm no rearrangement could show anything: the test would give 1 whatever was seen.
-    if (until < 1 || first.courses.size() < 2 || second.courses.size() < 2 || settings.permutations < 1) return {};
+    if (until < 1 || first.courses.size() < 2 || second.courses.size() < 2 || settings.permutations < 1) return;
     std::map<PlantId, int> stratumOf;
     std::vector<stats::LabelledBatch> batches;
     for (const ArmRecords* records : {&first, &second}) {
@@ -141,9 +152,11 @@ std::optional<double> curvesP(const ArmRecords& first, const ArmRecords& second,
     }
     stats::SeededRandom random(settings.seed);
     const auto test = stats::curvePermutationTest(batches, settings.permutations, random, until, stop);
-    if (!test || test->wasStopped) return {};
-    if (test->isExact && test->permutations <= 1) return {};  // no plant in both arms: nothing could be dealt otherwise
-    return test->p;
+    if (!test || test->wasStopped) return;
+    if (test->isExact && test->permutations <= 1) return;  // no plant in both arms: nothing could be dealt otherwise
+    pair.curvesP = test->p;
+    pair.curvesApart =
+        CurvesApart{.area = test->statistic, .until = until, .dealings = test->permutations, .isExact = test->isExact};
 }
 
 void compareBatches(const ArmRecords& first, const ArmRecords& second, const PairSettings& settings,
@@ -169,10 +182,10 @@ Pair pairOf(const ArmRecords& first, const ArmRecords& second, const PairSetting
     Pair pair;
     compareCounts({first.arm.rooted, first.arm.assessed, second.arm.rooted, second.arm.assessed}, settings, pair);
     pair.bySpecies = bySpecies(first, second, settings);
-    pair.pooled = pooledOver(first, second, settings.level);
+    pair.pooled = pooledOver(first, second, settings);
     if (stop.stop_requested()) return pair;
     compareBatches(first, second, settings, stop, pair);
-    pair.curvesP = curvesP(first, second, settings, stop);
+    compareCurves(first, second, settings, stop, pair);
     pair.speed = compareSpeeds(first.courses, second.courses, first.arm.speed, second.arm.speed, settings.level);
     if (settings.margin) {
         pair.firstAsGood = asGoodAs(first, second, *settings.margin, settings.level);

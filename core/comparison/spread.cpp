@@ -11,19 +11,29 @@ namespace {
 
 using LikeBatches = std::tuple<PlantId, MethodId, TreatmentId, MediumId, CuttingKindId>;
 
-std::vector<std::vector<stats::Tray>> groupsOfLikeBatches(std::span<const BatchRecord> batches, int horizonDay) {
-    std::map<LikeBatches, std::vector<stats::Tray>> traysOf;
+std::vector<std::vector<BatchCount>> groupsOfLikeBatches(std::span<const BatchRecord> batches, int horizonDay) {
+    std::map<LikeBatches, std::vector<BatchCount>> countsOf;
     for (const BatchRecord& record : batches) {
         const Batch& batch = record.batch;
         const HorizonFate fate = fateAt(horizonDay, batch.stuck, looksOf(record));
         if (fate.assessed > 0)
-            traysOf[{batch.plant, batch.method, batch.treatment, batch.medium, batch.cuttingKind}].push_back(
-                {.successes = fate.rooted, .trials = fate.assessed});
+            countsOf[{batch.plant, batch.method, batch.treatment, batch.medium, batch.cuttingKind}].push_back(
+                {.code = batch.code, .rooted = fate.rooted, .assessed = fate.assessed});
     }
-    std::vector<std::vector<stats::Tray>> groups;
-    for (auto& [like, trays] : traysOf)
-        if (trays.size() > 1) groups.push_back(std::move(trays));  // a batch alone in its group shows no spread
+    std::vector<std::vector<BatchCount>> groups;
+    for (auto& [like, counts] : countsOf)
+        if (counts.size() > 1) groups.push_back(std::move(counts));  // a batch alone in its group shows no spread
     return groups;
+}
+
+stats::PooledSpread pooledOverGroups(const std::vector<std::vector<BatchCount>>& groups, double level) {
+    std::vector<std::vector<stats::Tray>> trays;
+    for (const auto& group : groups) {
+        trays.emplace_back();
+        for (const BatchCount& batch : group)
+            trays.back().push_back({.successes = batch.rooted, .trials = batch.assessed});
+    }
+    return stats::pooledSpread(trays, level);
 }
 
 // Of batches of unequal size it takes the mean size weighted by size.
@@ -41,17 +51,19 @@ double designEffectOf(std::span<const ArmRecords> arms, double correlation) {
 }  // namespace
 
 stats::PooledSpread pooledSpreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay, double level) {
-    return stats::pooledSpread(groupsOfLikeBatches(wholeLogbook, horizonDay), level);
+    return pooledOverGroups(groupsOfLikeBatches(wholeLogbook, horizonDay), level);
 }
 
 Spread spreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay, std::span<const ArmRecords> arms,
                 double level) {
-    const stats::PooledSpread pooled = pooledSpreadOf(wholeLogbook, horizonDay, level);
+    std::vector<std::vector<BatchCount>> groups = groupsOfLikeBatches(wholeLogbook, horizonDay);
+    const stats::PooledSpread pooled = pooledOverGroups(groups, level);
     return {.intraclassCorrelation = pooled.correlation,
             .limits = {.low = pooled.limits.low, .high = pooled.limits.high},
             .designEffect = designEffectOf(arms, pooled.correlation),
             .isFromRecords = pooled.basis == stats::SpreadBasis::RecordsAndPrior,
             .weightOfRecords = pooled.weightOfRecords,
+            .likeBatches = std::move(groups),
             .groups = pooled.groups,
             .batches = pooled.batches};
 }

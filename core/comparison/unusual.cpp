@@ -74,10 +74,13 @@ std::optional<AgainstThePast> againstThePast(const Course& batch, std::span<cons
     if (batch.looks.empty()) return {};
     const int day = std::min(horizonDay, batch.looks.back().day);
     const HorizonFate now = fateAt(day, batch.stuck(), batch.looks);
+    std::vector<BatchCount> counted;
     stats::PastBatches past{.batches = {}, .spread = spread.law, .prior = {}};
     for (const Course& course : earlier) {
         const HorizonFate fate = fateAt(day, course.stuck(), course.looks);
-        if (fate.assessed > 0) past.batches.push_back({.successes = fate.rooted, .trials = fate.assessed});
+        if (fate.assessed == 0) continue;
+        past.batches.push_back({.successes = fate.rooted, .trials = fate.assessed});
+        counted.push_back({.code = course.record->batch.code, .rooted = fate.rooted, .assessed = fate.assessed});
     }
     if (past.batches.empty() || now.assessed == 0) return {};
     constexpr int mostCuttings = 20'000;
@@ -91,7 +94,10 @@ std::optional<AgainstThePast> againstThePast(const Course& batch, std::span<cons
                           .usualFewest = tail.usualFewest,
                           .usualMost = tail.usualMost,
                           .chanceOfSoFew = tail.middle,
+                          .past = std::move(counted),
+                          .correlations = {},
                           .inWords = {}};
+    for (const stats::WeightedCorrelation& each : spread.law) answer.correlations.push_back(each.correlation);
     answer.inWords = tailInWords(answer);
     return answer;
 }

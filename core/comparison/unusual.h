@@ -22,6 +22,8 @@ struct AgainstThePast {
     double expected{};               // of `of`
     int usualFewest{}, usualMost{};  // nine batches in ten
     double chanceOfSoFew{0.5};       // of so few or fewer, half of "exactly so many" counted
+    std::vector<BatchCount> past;
+    std::vector<double> correlations;  // within batches, equally likely: what it allows for their spread
     std::string inWords;
 };
 
