@@ -22,7 +22,18 @@ struct PredictiveTail {
 /// lightly; with none it is the prior's.
 ///
 /// fewer + u (asFewOrFewer - fewer) with u drawn evenly from 0 to 1 is evenly spread when rate and spread really come
-/// from the prior; `middle` is the same without drawing. At one fixed true rate and spread that is only nearly so.
+/// from the prior; `middle` is the same without drawing. At one fixed true rate and correlation that is only nearly so.
+/// Simulated with batches of 20, mean of true rates 0.3, 0.6 and 0.9: per cent of batches like their past ones whose
+/// drawn tail is at most 5 %, spread learnt by pooledSpread() from the past batches and from 5 other groups of three:
+///
+///     true correlation           0     0.05   0.1    0.2
+///     1 past batch, no group     0.0   0.2    0.7    4.2
+///     3 past batches, no group   0.2   1.0    2.6    5.7
+///     10 past batches, no group  1.4   3.1    4.2    5.7
+///     3 past batches, 5 groups   2.0   3.7    5.3    5.8
+///
+/// So what is called odd is odd; with few records little is called odd at all. With a prior of mean 0.1 the first two
+/// rows would end in 8.6 and 9.9.
 ///
 /// Domain    as requirePastBatches(), 0 <= successes <= trials <= 20 000; else std::domain_error. The batch judged must
 ///           not be among past.batches.
