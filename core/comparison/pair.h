@@ -15,10 +15,13 @@ struct PairDifference {
     Limits newcombe;
     Limits miettinenNurminen;
     std::optional<double> ofBatches;   // of the means of batch rates, each batch counting once whatever its size
-    std::optional<Limits> withSpread;  // t interval about that; two batches or more per arm
+    std::optional<Limits> withSpread;  // trayGuardedTTest()'s, which holds `value`; two batches or more per arm
 
-    /// What goes with the interval with spread: unequal batches can pull `value` out of it.
-    [[nodiscard]] double valueWithSpread() const { return ofBatches.value_or(value); }
+    /// What goes with the interval with spread: `value`, where that is inside it.
+    [[nodiscard]] double valueWithSpread() const {
+        const bool isInside = !withSpread || (withSpread->low <= value && value <= withSpread->high);
+        return isInside ? value : ofBatches.value_or(value);
+    }
 };
 
 struct BySpecies {
@@ -90,7 +93,7 @@ struct Pair {
     SpeedDifference speed;
     std::optional<double> curvesP;            // permutation test of the two curves within plant
     std::optional<CurvesApart> curvesApart;   // where there is that test
-    std::optional<double> batchRatesP;        // t test on batch rates, from three batches per arm
+    std::optional<double> batchRatesP;        // trayGuardedTTest() on batch rates, from three batches per arm
     std::optional<double> batchPermutationP;  // from four
     std::optional<double> batchRatesHolm;     // adjusted for the number of pairs looked at
     std::optional<double> boschlooHolm;

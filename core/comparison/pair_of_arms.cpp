@@ -10,6 +10,7 @@
 #include "core/comparison/verdict.h"
 #include "stats/overdispersion/tray_permutation_test.h"
 #include "stats/overdispersion/tray_t_test.h"
+#include "stats/overdispersion/tray_weighted_t_test.h"
 #include "stats/strata/breslow_day_tarone_test.h"
 #include "stats/strata/cochran_mantel_haenszel_test.h"
 #include "stats/strata/mantel_haenszel.h"
@@ -163,8 +164,8 @@ void compareBatches(const ArmRecords& first, const ArmRecords& second, const Pai
                     const std::stop_token& stop, Pair& pair) {
     const auto trays1 = first.trays(), trays2 = second.trays();
     const std::size_t fewest = std::min(trays1.size(), trays2.size());
-    const stats::TrayTTest tTest = stats::trayTTest(trays1, trays2, settings.level);
-    if (pair.difference) pair.difference->ofBatches = tTest.difference;
+    const stats::TrayTTest tTest = stats::trayGuardedTTest(trays1, trays2, settings.level);
+    if (pair.difference) pair.difference->ofBatches = stats::trayTTest(trays1, trays2, settings.level).difference;
     if (fewest >= 2 && pair.difference && tTest.limits) pair.difference->withSpread = limitsFrom(*tTest.limits);
     if (fewest >= 3) pair.batchRatesP = tTest.p;
     if (fewest < 4) return;

@@ -49,8 +49,6 @@ struct AheadAndBehind {
     double value{};
     Limits limits;
     bool isWithSpread{};
-    std::optional<double>
-        together;  // of all cuttings together, where the value is that of batches and this one doesn't fit it
 };
 
 AheadAndBehind aheadAndBehind(const ArmRecords& first, const ArmRecords& second, const Pair& pair) {
@@ -59,46 +57,30 @@ AheadAndBehind aheadAndBehind(const ArmRecords& first, const ArmRecords& second,
                           .behind = &second,
                           .value = difference.value,
                           .limits = difference.miettinenNurminen,
-                          .isWithSpread = false,
-                          .together = {}};
+                          .isWithSpread = false};
     if (const auto& spread = difference.withSpread) {
-        // Batches of unequal size can pull the difference of all cuttings out of the interval over batches. That interval, which
-        // the verdict goes by, is about the mean of the batches: then this is what is said, not one that leaves the spread out.
-        if (result.value < spread->low || result.value > spread->high) {
-            result.together = result.value;
-            result.value = difference.valueWithSpread();
-        }
         result.limits = *spread;
         result.isWithSpread = true;
     }
     if (result.value < 0) {
         std::swap(result.ahead, result.behind);
         result.value = -result.value;
-        if (result.together) result.together = -*result.together;
         result.limits = {.low = -result.limits.high, .high = -result.limits.low};
     }
     return result;
-}
-
-std::string exactlyMoreOrFewer(double difference) {
-    const int more = perHundred(difference);
-    if (more == 0) return "no difference";
-    return std::to_string(std::abs(more)) + (more > 0 ? " more" : " fewer");
 }
 
 std::string estimateInWords(const AheadAndBehind& arms, const PairSettings& settings) {
     const int more = perHundred(arms.value);
     const std::string ahead = nameInWords(settings.factor, arms.ahead->arm.name);
     const std::string behind = nameInWords(settings.factor, arms.behind->arm.name);
-    std::string words =
-        arms.together ? "Batch by batch, each counted alike whatever its size, of 100 cuttings " : "Of 100 cuttings, ";
+    std::string words = "Of 100 cuttings, ";
     if (more == 0)
         words += ahead + " and " + behind + " would root about the same number by day " +
                  std::to_string(settings.horizonDay);
     else
         words += ahead + " would root about " + std::to_string(more) + " more than " + behind + " by day " +
                  std::to_string(settings.horizonDay);
-    if (arms.together) words += " (all cuttings together: " + exactlyMoreOrFewer(*arms.together) + ")";
     words += arms.isWithSpread ? "; allowing for the spread between batches, " : "; as counted, ";
     return words + moreOrFewer(arms.limits.low, arms.limits.high) + " fits these records (" +
            levelWords(settings.level) + " interval).";
@@ -156,7 +138,7 @@ Verdict verdictOn(const ArmRecords& first, const ArmRecords& second, const Pair&
     const bool isShared = shareAStation(first.stations(), second.stations());
     if (standsAlone(first, isShared) || standsAlone(second, isShared)) return Verdict::CannotTellMethodFromStation;
     if (std::min(first.trays().size(), second.trays().size()) < fewestBatches) return Verdict::TooFewBatches;
-    const double difference = pair.difference ? pair.difference->ofBatches.value_or(0) : 0;
+    const double difference = pair.difference ? pair.difference->value : 0;
     // Where no batch differs from its arm's others there is no t; then what chance alone could deal decides.
     const std::optional<double> p = pair.batchRatesHolm ? pair.batchRatesHolm : pair.batchPermutationP;
     if (!p || *p >= std::min(1 - level, mostLuck) || difference == 0) return Verdict::NoClearDifference;

@@ -11,8 +11,8 @@ namespace core {
 
 /// A batch is the smallest thing that can speak for or against a method: its cuttings share their container's luck. One batch, or one
 /// station that the other arm doesn't share, can't be told from the method; below three batches an arm their spread can't be judged;
-/// from three on, the t test on batch rates decides, adjusted for the pairs looked at, at the level asked for but never below 0.9. Never
-/// the pooled counts.
+/// from three on, trayGuardedTTest() on batch rates decides, adjusted for the pairs looked at, at the level asked for but never below
+/// 0.9. Never the pooled counts.
 [[nodiscard]] Verdict verdictOn(const ArmRecords& first, const ArmRecords& second, const Pair& pair, double level);
 
 /// Two or three plain sentences.
