@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "stats/numeric/label_arrangements.h"
 #include "stats/numeric/require.h"
+#include "stats/time_to_event/curve_quantiles.h"
 #include "stats/time_to_event/repeated_npmle.h"
 
 namespace stats {
@@ -78,21 +80,38 @@ double areaBetween(const CumulativeIncidence& first, const CumulativeIncidence& 
 
 class CurveDistance {
   public:
-    CurveDistance(std::span<const std::span<const Observation>> batches, std::vector<double> days)
-        : npmle_(batches), days_(std::move(days)), times_(batches.size(), 1.0) {
+    CurveDistance(std::span<const std::span<const Observation>> batches, std::vector<double> days, ShareOf of)
+        : npmle_(batches), days_(std::move(days)), of_(of), times_(batches.size(), 1.0) {
         npmle_.startFrom(npmle_.estimate(times_, kPermutationLimits));
     }
 
+    // Infinite where shares of those with the event are wanted and one side has none.
     [[nodiscard]] double between(const std::vector<char>& isFirst) {
-        for (std::size_t b = 0; b < times_.size(); ++b) times_[b] = isFirst[b] != 0 ? 1.0 : 0.0;
-        const CumulativeIncidence first = npmle_.estimate(times_, kPermutationLimits);
-        for (double& times : times_) times = 1.0 - times;
-        return areaBetween(first, npmle_.estimate(times_, kPermutationLimits), days_);
+        const CumulativeIncidence first = curveOf(isFirst, true), second = curveOf(isFirst, false);
+        if (first.cause1.empty() || second.cause1.empty()) {
+            if (of_ == ShareOf::ThoseWithTheEvent) return std::numeric_limits<double>::infinity();
+        }
+        return areaBetween(first, second, days_);
+    }
+    // Whether anyone in that arm has had the event by the end of the area.
+    [[nodiscard]] bool hasEvents(const std::vector<char>& isFirst, bool wantsFirst) {
+        return interpolatedShare(curveOf(isFirst, wantsFirst).cause1, days_.back()) > 0;
     }
 
   private:
+    [[nodiscard]] CumulativeIncidence curveOf(const std::vector<char>& isFirst, bool wantsFirst) {
+        for (std::size_t b = 0; b < times_.size(); ++b) times_[b] = (isFirst[b] != 0) == wantsFirst ? 1.0 : 0.0;
+        CumulativeIncidence curve = npmle_.estimate(times_, kPermutationLimits);
+        if (of_ == ShareOf::Everyone) return curve;
+        const double all = interpolatedShare(curve.cause1, days_.back());
+        if (!(all > 0)) curve.cause1.clear();
+        for (SupportInterval& support : curve.cause1) support.mass /= all;
+        return curve;
+    }
+
     RepeatedNpmle npmle_;
     std::vector<double> days_;
+    ShareOf of_;
     std::vector<double> times_;
 };
 
@@ -118,34 +137,43 @@ void fillAtRandom(CurvePermutationTest& test, CurveDistance& distance, LabelArra
     test.p = (asLarge + 1) / (permutations + 1.0);
 }
 
-}  // namespace
-
-std::optional<CurvePermutationTest> curvePermutationTest(std::span<const LabelledBatch> batches, int permutations,
-                                                         SeededRandom& random, std::optional<double> until,
-                                                         std::stop_token stop) {
-    if (permutations < 1) throwDomainError("curvePermutationTest", "permutations", permutations, "1 or more");
-    if (until && !(*until > 0 && std::isfinite(*until))) {
-        throwDomainError("curvePermutationTest", "until", *until, "above 0 and finite");
-    }
-    std::vector<std::span<const Observation>> counted;
+// The batches that have weight, with their labels.
+struct CountedBatches {
+    std::vector<std::span<const Observation>> observations;
     std::vector<char> isFirst;
     std::vector<int> stratum;
+
+    [[nodiscard]] bool hasArm(bool first) const {
+        return std::count(isFirst.begin(), isFirst.end(), first ? 1 : 0) > 0;
+    }
+};
+
+CountedBatches countedBatches(const char* function, std::span<const LabelledBatch> batches) {
+    CountedBatches result;
     for (const LabelledBatch& batch : batches) {
-        requireObservations("curvePermutationTest", batch.observations);
+        requireObservations(function, batch.observations);
         if (std::none_of(batch.observations.begin(), batch.observations.end(),
                          [](const auto& one) { return one.weight > 0; }))
             continue;
-        counted.emplace_back(batch.observations);
-        isFirst.push_back(batch.isInFirstArm ? 1 : 0);
-        stratum.push_back(batch.stratum);
+        result.observations.emplace_back(batch.observations);
+        result.isFirst.push_back(batch.isInFirstArm ? 1 : 0);
+        result.stratum.push_back(batch.stratum);
     }
-    const auto inFirst = static_cast<std::size_t>(std::count(isFirst.begin(), isFirst.end(), 1));
-    if (inFirst == 0 || inFirst == isFirst.size()) return {};
+    return result;
+}
 
-    CurveDistance distance(counted, breakDays(batches, until));
-    LabelArrangements arrangements(isFirst, stratum);
+void requirePermutations(const char* function, int permutations, std::optional<double> until) {
+    if (permutations < 1) throwDomainError(function, "permutations", permutations, "1 or more");
+    if (until && !(*until > 0 && std::isfinite(*until))) {
+        throwDomainError(function, "until", *until, "above 0 and finite");
+    }
+}
+
+CurvePermutationTest permuted(const CountedBatches& counted, CurveDistance& distance, int permutations,
+                              SeededRandom& random, const std::stop_token& stop) {
+    LabelArrangements arrangements(counted.isFirst, counted.stratum);
     CurvePermutationTest test;
-    test.statistic = distance.between(isFirst);
+    test.statistic = distance.between(counted.isFirst);
     // The last term lets two curves that are the same up to rounding count as the same.
     const double least = test.statistic * (1 - kCurveTie) - 1e-9;
     if (arrangements.count() <= permutations) {
@@ -155,6 +183,33 @@ std::optional<CurvePermutationTest> curvePermutationTest(std::span<const Labelle
     }
     test.wasStopped = stop.stop_requested();
     return test;
+}
+
+}  // namespace
+
+std::optional<CurvePermutationTest> curvePermutationTest(std::span<const LabelledBatch> batches, int permutations,
+                                                         SeededRandom& random, std::optional<double> until,
+                                                         std::stop_token stop) {
+    requirePermutations("curvePermutationTest", permutations, until);
+    const CountedBatches counted = countedBatches("curvePermutationTest", batches);
+    if (!counted.hasArm(true) || !counted.hasArm(false)) return {};
+    CurveDistance distance(counted.observations, breakDays(batches, until), ShareOf::Everyone);
+    return permuted(counted, distance, permutations, random, stop);
+}
+
+SpeedPermutationTest speedPermutationTest(std::span<const LabelledBatch> batches, int permutations,
+                                          SeededRandom& random, std::optional<double> until, std::stop_token stop) {
+    requirePermutations("speedPermutationTest", permutations, until);
+    const CountedBatches counted = countedBatches("speedPermutationTest", batches);
+    for (const bool first : {true, false}) {
+        if (!counted.hasArm(first)) return {.test = {}, .whyNot = NoSpeedTest::NoBatches, .armWithout = first ? 1 : 2};
+    }
+    CurveDistance distance(counted.observations, breakDays(batches, until), ShareOf::ThoseWithTheEvent);
+    for (const bool first : {true, false}) {
+        if (distance.hasEvents(counted.isFirst, first)) continue;
+        return {.test = {}, .whyNot = NoSpeedTest::NobodyRooted, .armWithout = first ? 1 : 2};
+    }
+    return {.test = permuted(counted, distance, permutations, random, stop), .whyNot = {}};
 }
 
 }  // namespace stats

@@ -49,4 +49,28 @@ struct CurvePermutationTest {
                                                                        std::optional<double> until = {},
                                                                        std::stop_token stop = {});
 
+/// Why there is no test of speed.
+enum class NoSpeedTest { NoBatches, NobodyRooted };
+
+struct SpeedPermutationTest {
+    std::optional<CurvePermutationTest> test;
+    std::optional<NoSpeedTest> whyNot;  // present exactly where the test is not
+    int armWithout{};                   // the arm (1 or 2) that this is about
+};
+
+/// The same for how fast those root that do, whatever the strike rate: each curve divided by its value on `until`.
+///
+/// Domain    as curvePermutationTest().
+/// Returns   no test, with the reason and the arm, where an arm has no batch or nothing rooted in it by `until`. An
+///           arrangement in which an arm would have nothing rooted cannot be compared and counts as at least as far
+///           apart: p errs upwards.
+/// Assumes   both arms are watched until then: an arm that is watched for less seems quicker. Exact where batches could
+///           be exchanged altogether; where strike rates differ and speeds do not, the spread of the two curves differs
+///           and the level is only near what it says.
+/// Source    as curvePermutationTest(); on tests of one trait while another differs: Chung and Romano (2013), Ann.
+///           Stat. 41, 484-507.
+[[nodiscard]] SpeedPermutationTest speedPermutationTest(std::span<const LabelledBatch> batches, int permutations,
+                                                        SeededRandom& random, std::optional<double> until = {},
+                                                        std::stop_token stop = {});
+
 }  // namespace stats

@@ -128,7 +128,7 @@ GrayTest grayTest(std::span<const std::vector<ExactDay>> arms, int cause) {
         events += day.all(static_cast<std::size_t>(cause));
     }
     if (arms.size() < 2) return test;
-    // The scores need not sum to 0, and the last arm's is left out as in cmprsk.
+    // The scores sum to 0: the last arm says nothing new.
     const std::size_t kept = arms.size() - 1;
     const SquareMatrix all = gray.variance();
     SquareMatrix variance = zeroMatrix(kept);

@@ -69,7 +69,7 @@ class MixtureClimber {
             next[k] = masses_[active_[k]];
             slope[k] = 2 * gradient_[active_[k]] / total_ - 1;
         }
-        maximiseNonnegativeQuadratic(curvature_, slope, next);
+        maximiseNonnegativeQuadratic(curvature_, reach_, slope, next);
         const std::vector<double> before = masses_;
         for (double step = 1; step > 1e-6; step /= 2) {
             for (std::size_t k = 0; k < active_.size(); ++k) {
@@ -155,7 +155,7 @@ class MixtureClimber {
 
     // H_kl = sum over rows that cover both of w / f^2, on the scale of total weight 1. A row covers a run a .. b of
     // active columns, so it belongs to all k, l with a <= k <= l <= b: entered at (a, b), then summed downwards and
-    // from the right.
+    // from the right, as far as any run reaches.
     void fillCurvature() {
         const std::size_t n = active_.size();
         std::vector<std::size_t> activeBelow(columns_ + 1, 0);
@@ -163,18 +163,25 @@ class MixtureClimber {
         for (std::size_t j = 0; j < columns_; ++j) activeBelow[j + 1] += activeBelow[j];
         curvature_.size = n;
         curvature_.values.assign(n * n, 0.0);
+        reach_.first.resize(n);
+        reach_.last.resize(n);
+        for (std::size_t k = 0; k < n; ++k) reach_.first[k] = reach_.last[k] = k;
         for (std::size_t i = 0; i < covered_.size(); ++i) {
             const CoveredColumns& row = mixture_.rows[i];
             const std::size_t a = activeBelow[static_cast<std::size_t>(row.first)];
             const std::size_t b = activeBelow[static_cast<std::size_t>(row.last) + 1] - 1;
             curvature_.at(a, b) += row.weight / total_ / (covered_[i] * covered_[i]);
+            reach_.first[b] = std::min(reach_.first[b], a);
+            reach_.last[a] = std::max(reach_.last[a], b);
         }
+        for (std::size_t k = n - 1; k-- > 0;) reach_.first[k] = std::min(reach_.first[k], reach_.first[k + 1]);
+        for (std::size_t k = 1; k < n; ++k) reach_.last[k] = std::max(reach_.last[k], reach_.last[k - 1]);
         for (std::size_t k = 1; k < n; ++k) {
-            for (std::size_t l = k; l < n; ++l) curvature_.at(k, l) += curvature_.at(k - 1, l);
+            for (std::size_t l = k; l <= reach_.last[k - 1]; ++l) curvature_.at(k, l) += curvature_.at(k - 1, l);
         }
         for (std::size_t k = 0; k < n; ++k) {
-            for (std::size_t l = n - 1; l-- > k;) curvature_.at(k, l) += curvature_.at(k, l + 1);
-            for (std::size_t l = k + 1; l < n; ++l) curvature_.at(l, k) = curvature_.at(k, l);
+            for (std::size_t l = reach_.last[k]; l-- > k;) curvature_.at(k, l) += curvature_.at(k, l + 1);
+            for (std::size_t l = k + 1; l <= reach_.last[k]; ++l) curvature_.at(l, k) = curvature_.at(k, l);
         }
     }
 
@@ -185,6 +192,7 @@ class MixtureClimber {
     double logLikelihood_{}, gap_{};
     std::vector<std::size_t> active_;
     SquareMatrix curvature_;
+    RowReach reach_;
 };
 
 }  // namespace
