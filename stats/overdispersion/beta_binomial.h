@@ -53,7 +53,8 @@ struct CommonCorrelationFit {
 /// trays of each. An arm in which all or none succeeded has mean 1 or 0 and says nothing about the correlation.
 ///
 /// Fitting each arm's mean uses up part of the spread, so the correlation comes out too low where arms have few trays:
-/// simulated with four trays of 20 an arm, 0.069 where the truth is 0.1. Otherwise as fitBetaBinomial().
+/// simulated with four trays of 20 an arm, 0.069 where the truth is 0.1. It is for comparing likelihoods; the figure to
+/// use is pooledSpread()'s (intraclass_correlation.h). Otherwise as fitBetaBinomial().
 [[nodiscard]] CommonCorrelationFit fitCommonCorrelation(std::span<const std::vector<Tray>> arms);
 
 struct BetaBinomialComparison {

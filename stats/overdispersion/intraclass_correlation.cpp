@@ -99,6 +99,20 @@ double quantileOf(const CorrelationGrid& grid, double probability) {
     return grid.edge(static_cast<double>(CorrelationGrid::cells));
 }
 
+// Equal tails would never let the correlation be 0; where 0 is denser than the far end, the interval begins there.
+Interval limitsOf(const CorrelationGrid& grid, double level) {
+    const double high = quantileOf(grid, level);
+    const auto density = [&grid](std::size_t i) {
+        const auto index = static_cast<double>(i);
+        return grid.weights[i] / (grid.edge(index + 1) - grid.edge(index));
+    };
+    std::size_t cellOfHigh = 0;
+    while (cellOfHigh + 1 < CorrelationGrid::cells && grid.edge(static_cast<double>(cellOfHigh + 1)) < high)
+        ++cellOfHigh;
+    if (grid.low == 0 && density(0) >= density(cellOfHigh)) return {.low = 0, .high = high};
+    return {.low = quantileOf(grid, 0.5 - level / 2), .high = quantileOf(grid, 0.5 + level / 2)};
+}
+
 // The mean of each twelfth of the posterior.
 std::vector<WeightedCorrelation> equallyLikely(const CorrelationGrid& grid) {
     constexpr std::size_t slices = 12;
@@ -147,7 +161,7 @@ PooledSpread pooledSpread(std::span<const std::vector<Tray>> groups, double leve
     for (std::size_t i = 0; i < CorrelationGrid::cells; ++i)
         square += grid.weights[i] * std::pow(grid.correlations[i] - mean, 2);
     spread.correlation = mean;
-    spread.limits = {.low = quantileOf(grid, 0.5 - level / 2), .high = quantileOf(grid, 0.5 + level / 2)};
+    spread.limits = limitsOf(grid, level);
     spread.law = equallyLikely(grid);
     if (telling.empty()) return spread;
     const double sum = prior.a + prior.b;

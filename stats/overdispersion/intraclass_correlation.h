@@ -33,7 +33,7 @@ enum class SpreadBasis {
 
 struct PooledSpread {
     double correlation{};  // posterior mean: the figure to use
-    Interval limits;       // equal tails of the posterior
+    Interval limits;       // of the posterior: from 0 where 0 is denser than the far end, else equal tails
     SpreadBasis basis{SpreadBasis::PriorAlone};
     int groups{};                          // that could show spread: two batches or more, not all or none succeeded
     int batches{};                         // in those groups
@@ -59,7 +59,16 @@ struct PooledSpread {
 ///
 /// With one to five groups the adjusted one has the smaller error of the two by about a tenth (5 groups of 3: 0.055
 /// against 0.060), and it is a likelihood, which a prior can be put to; so it is used though at two trays a group it
-/// still comes out a sixth low. At 0 it gives 0.001 to 0.008, at 0.2 it gives 0.17 to 0.19.
+/// still comes out a sixth low. At 0, five groups or more give 0.001 to 0.008; at 0.2 they give 0.17 to 0.19.
+///
+/// With the prior: mean (root mean square error) of the figure, and how often its 95 % limits hold the truth, groups of
+/// three trays of 20:
+///
+///     true           0                   0.05                0.1                 0.2
+///     1 group        0.107 (0.110) 0.99  0.125 (0.086) 0.98  0.154 (0.078) 0.99  0.193 (0.081) 0.99
+///     3 groups       0.052 (0.056) 0.99  0.087 (0.053) 0.98  0.121 (0.056) 0.98  0.193 (0.075) 0.95
+///     10 groups      0.021 (0.023) 0.99  0.060 (0.027) 0.97  0.104 (0.036) 0.96  0.189 (0.051) 0.97
+///     50 groups      0.007 (0.007) 0.99  0.049 (0.011) 0.96  0.096 (0.017) 0.95  0.184 (0.029) 0.90
 ///
 /// Domain    0 <= successes <= trials in each tray, 0 < level < 1, prior.a >= 1 and prior.b >= 1 and both finite; else
 ///           std::domain_error. Empty trays are left out.

@@ -39,6 +39,14 @@ struct CountToStick {
 /// and the new cuttings are stuck into trays of `traySize`, filled one after another, each with a rate of its own about
 /// it. Trays spread more the larger they are, so larger trays ask for more cuttings.
 ///
+/// Simulated: how often 24 of the number advised at assurance 0.9 really root, true rates 0.4, 0.6 and 0.85, trays of
+/// 20, spread learnt by pooledSpread() from the past batches alone; in brackets countForPastRecords() on their sums:
+///
+///     true correlation   0              0.05           0.1            0.2
+///     1 past batch       0.995 (0.90)   0.992 (0.85)   0.965 (0.79)   0.935 (0.76)
+///     3 past batches     0.991 (0.93)   0.960 (0.84)   0.929 (0.79)   0.902 (0.75)
+///     10 past batches    0.961 (0.92)   0.935 (0.85)   0.916 (0.80)   0.900 (0.76)
+///
 /// Domain    as requirePastBatches(), 0 <= wanted <= 10 000, traySize >= 1, 0 < assurance < 1; else std::domain_error.
 /// Returns   0 for 0 wanted; no count when more than 20 000 are needed.
 /// Assumes   past batches and new trays are alike and independent given rate and correlation.

@@ -12,6 +12,7 @@
 #include "stats/numeric/seeded_random.h"
 #include "stats/overdispersion/beta_binomial_likelihood.h"
 #include "tests/stats/trays_and_strata.h"
+#include "tests/support/accuracy_ledger.h"
 #include "tests/support/reference_cases.h"
 
 namespace {
@@ -45,6 +46,9 @@ class BetaBinomialComparison : public testing::TestWithParam<support::ReferenceC
 TEST_P(BetaBinomialComparison, GivesTheReferenceValue) {
     const auto comparison = stats::compareBetaBinomial(armsIn(GetParam()));
     const auto& means = GetParam().expected.at("mu");
+    if (comparison.ownMeans.correlation)
+        support::prove({"fitCommonCorrelation", GetParam().source, GetParam().provenance},
+                       *comparison.ownMeans.correlation, GetParam().expected.at("rho").get<double>());
     ASSERT_EQ(comparison.ownMeans.means.size(), means.size());
     for (std::size_t arm = 0; arm < means.size(); ++arm) {
         GetParam().expectNear("mu", comparison.ownMeans.means[arm], means[arm], std::to_string(arm));
@@ -142,7 +146,10 @@ TEST(BetaBinomialFit, AnswersWithoutTraysAndWithTraysOfOne) {
 
 TEST(CommonCorrelation, OfOneArmIsThatOfTheArm) {
     const std::vector<Trays> arms{{{9, 20}, {14, 20}, {18, 20}}};
-    EXPECT_NEAR(*stats::fitCommonCorrelation(arms).correlation, *stats::fitBetaBinomial(arms[0]).correlation, 1e-10);
+    const double common = *stats::fitCommonCorrelation(arms).correlation;
+    const double own = *stats::fitBetaBinomial(arms[0]).correlation;
+    EXPECT_NEAR(common, own, 1e-10);
+    support::prove({"fitCommonCorrelation", "one arm of three trays", "the fit of that arm"}, common, own);
 }
 
 TEST(CommonCorrelation, DoesNotHeedArmsThatSayNothing) {
