@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "stats/numeric/distribution_tails.h"
+#include "tests/support/accuracy_ledger.h"
 
 namespace {
 
@@ -35,6 +36,9 @@ TEST(RandomAllocation, IsEvenWithinEachBlockAndOverAll) {
         }
         ASSERT_EQ(allocation.size(), first);
         ASSERT_LE(imbalance(allocation, 0, first, arms), 1);
+        support::proveWithin(
+            {"allocateWithinBlocks", "300 random deals", "arms counted: by how much more than one apart"},
+            std::max(0, imbalance(allocation, 0, first, arms) - 1));
     }
 }
 
@@ -54,6 +58,9 @@ TEST(RandomAllocation, GivesEachOrderAndEachLeftOverEquallyOften) {
     double chiSquare = 0;
     for (const auto& [order, count] : seen) chiSquare += (count - 1500) * (count - 1500) / 1500;
     EXPECT_GT(stats::chiSquareTail(chiSquare, 19), 1e-4);
+    for (const auto& [order, count] : seen)
+        support::prove({"allocateInBlocks", "30 000 deals of five to two arms", "each of 20 orders one time in 20"},
+                       count / 30'000, 0.05);
 }
 
 TEST(RandomAllocation, IsTheSameForTheSameSeed) {
