@@ -30,8 +30,8 @@ struct TrayPermutationTest {
 /// Domain    0 <= successes <= trials in each tray, draws >= 1; else std::domain_error. Empty trays are left out.
 /// Returns   the share of allocations whose statistic is at least the observed one (up to a relative 1e-10, so that
 ///           ties are ties).
-/// Assumes   under the null hypothesis any tray could as well have stood in the other arm. Accuracy exact, or a
-///           standard error of sqrt(p (1 - p) / draws). `random` is used only in the second case.
+/// Assumes   under the null hypothesis any tray could as well have stood in the other arm.
+/// Accuracy  exact, or a standard error of sqrt(p (1 - p) / draws). `random` is used only in the second case.
 /// Source    Edgington and Onghena (2007), Randomization Tests, 4th ed.; Phipson and Smyth (2010) for the + 1, Stat.
 ///           Appl. Genet. Mol. Biol. 9, article 39.
 [[nodiscard]] TrayPermutationTest trayPermutationTest(std::span<const Tray> first, std::span<const Tray> second,

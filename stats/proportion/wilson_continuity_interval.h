@@ -16,7 +16,7 @@ namespace stats {
 /// Assumes   independent trials with the same p.
 /// Accuracy  within 1e-14 relative.
 /// Source    Newcombe (1998), Stat. Med. 17, 857-872, method 4; Blyth and Still (1983), J. Am. Stat. Assoc. 78,
-/// 108-116.
+///           108-116.
 [[nodiscard]] Interval wilsonContinuityInterval(int successes, int trials, double level);
 
 }  // namespace stats

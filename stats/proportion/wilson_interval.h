@@ -16,9 +16,9 @@ namespace stats {
 /// Returns   fractions, low <= successes/trials <= high; low is 0 at no success and high is 1 at no failure, exactly.
 ///           No trials: [0, 1].
 /// Assumes   independent trials with the same p. Units that share a container are not: see
-/// overdispersion/tray_interval.h. Accuracy  limits within 4e-16 relative for trials up to 1e6, given the normal
-/// quantile. The lower root comes from the
-///           product of the roots; the usual difference loses a factor of 20 when successes are few.
+///           overdispersion/tray_interval.h.
+/// Accuracy  limits within 4e-16 relative for trials up to 1e6, given the normal quantile. The lower root comes from
+///           the product of the roots; the usual difference loses a factor of 20 when successes are few.
 /// Source    Wilson (1927), J. Am. Stat. Assoc. 22, 209-212.
 [[nodiscard]] Interval wilsonInterval(int successes, int trials, double level);
 

@@ -13,8 +13,8 @@ namespace stats {
 ///
 /// Domain    0 <= successes <= trials in both arms, 0 < level < 1; else std::domain_error.
 /// Returns   estimate absent and [0, infinity] when nothing or everything succeeded or an arm is empty; 0 with lower
-/// limit 0 at the
-///           smallest possible count of the first arm, infinite with an infinite upper limit at the largest.
+///           limit 0 at the smallest possible count of the first arm, infinite with an infinite upper limit at the
+///           largest.
 /// Assumes   two independent binomial counts.
 /// Accuracy  within 1e-10 relative.
 /// Source    Fisher (1935), J. R. Stat. Soc. 98, 39-82; Cornfield (1956), Proc. 3rd Berkeley Symp. 4, 135-148.

@@ -12,8 +12,7 @@ namespace stats {
 ///
 /// Domain    0 <= successes <= trials in both arms, 0 < level < 1; else std::domain_error.
 /// Returns   estimate absent when both arms have no success or an arm is empty, then [0, infinity]; infinite with an
-/// infinite upper
-///           limit when only the second has none; 0 with lower limit 0 when only the first has none.
+///           infinite upper limit when only the second has none; 0 with lower limit 0 when only the first has none.
 /// Assumes   two independent binomial counts.
 /// Accuracy  within 1e-10 relative.
 /// Source    Koopman (1984), Biometrics 40, 513-517.

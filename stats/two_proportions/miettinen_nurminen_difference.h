@@ -13,12 +13,11 @@ namespace stats {
 ///
 /// Domain    0 <= successes <= trials in both arms, 0 < level < 1; else std::domain_error.
 /// Returns   limits of p1 - p2; low is -1 exactly when all fail in the first arm and none in the second, high is 1
-/// exactly in the
-///           opposite case; [-1, 1] when an arm is empty. None against none gives an interval around 0, not a point.
+///           exactly in the opposite case; [-1, 1] when an arm is empty. None against none gives an interval around 0,
+///           not a point.
 /// Assumes   two independent binomial counts.
 /// Accuracy  within 1e-12 absolute: the restricted rates come from halving the likelihood's slope, not from the cubic's
-/// closed
-///           form, which loses half its digits where roots meet.
+///           closed form, which loses half its digits where roots meet.
 /// Source    Miettinen and Nurminen (1985), Stat. Med. 4, 213-226.
 [[nodiscard]] Interval miettinenNurminenDifference(const TwoCounts& counts, double level);
 

@@ -14,7 +14,8 @@ namespace stats {
 /// Returns   P(p1 > p2); an empty arm keeps what it was before the counts.
 /// Assumes   two independent binomial counts.
 /// Accuracy  within 1e-11 absolute for trials up to 1e5. Integrated over asin(sqrt(p)), where the posterior is smooth
-/// up to both ends. Source    Jeffreys (1961), Theory of Probability, 3rd ed., section 5.1 (the prior).
+///           up to both ends.
+/// Source    Jeffreys (1961), Theory of Probability, 3rd ed., section 5.1 (the prior).
 [[nodiscard]] double probabilityOfSuperiority(const TwoCounts& counts);
 
 }  // namespace stats

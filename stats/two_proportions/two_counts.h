@@ -23,8 +23,8 @@ struct RatioEstimate {
     Interval limits;
 };
 
-/// Domain: 0 <= successes <= trials <= 1 000 000 000 in both arms, so that totals fit an int; else std::domain_error that names
-/// `function`.
+/// Domain: 0 <= successes <= trials <= 1 000 000 000 in both arms, so that totals fit an int; else std::domain_error that
+/// names `function`.
 void requireTwoCounts(std::string_view function, const TwoCounts& counts);
 
 /// Successes and failures swapped in both arms: turns "less" into "greater".
