@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Linear equations with a small positive definite matrix: a fit's information matrix has a row for each coefficient, and
-// there are a handful of them. For a large one with a row for each day see time_to_event/nonnegative_quadratic.h.
+// Linear equations with a small positive definite matrix: a fit's information matrix has a row for each coefficient,
+// and there are a handful of them. For a large one with a row for each day see time_to_event/nonnegative_quadratic.h.
 #pragma once
 
 #include <cstddef>

@@ -46,8 +46,8 @@ struct RaoScottTest {
 };
 
 /// Pearson's chi-square of several arms on their effective counts, and that of the plain counts over one design effect
-/// for all. Shown beside the others, never a verdict: with 20 cuttings a tray and a correlation of 0.10 it rejects 14.5,
-/// 12.4, 9.6, 7.3 % of the time at 5 % with 2, 3, 4, 6 trays an arm (simulated, 3000 runs).
+/// for all. Shown beside the others, never a verdict: with 20 cuttings a tray and a correlation of 0.10 it rejects
+/// 14.5, 12.4, 9.6, 7.3 % of the time at 5 % with 2, 3, 4, 6 trays an arm (simulated, 3000 runs).
 ///
 /// pooledDesignEffect = sum((1 - n/N) p (1 - p) deff) / ((k - 1) P (1 - P)), k arms.
 ///

@@ -40,7 +40,7 @@ enum class PeakLimits {
 /// What there is to say of the peak with one kind of standard error.
 struct PeakAnswer {
     PeakLimits kind{PeakLimits::Unknown};
-    std::optional<Interval> limits;    // of the best dose
+    std::optional<Interval> limits;    // of the best dose; 0 or infinite where beyond what a double holds
     std::optional<double> curvatureP;  // two-sided, that the curve has no bend; absent without a fit or its spread
 };
 
@@ -63,9 +63,9 @@ struct DoseResponse {
 ///
 /// Domain    0 <= successes <= trials; dose 0 or from 1e-100 to 1e100; 0 < level < 1; else std::domain_error. Trays
 ///           without trials are left out.
-/// Returns   problem Collinear with fewer than three different doses above 0; AllOrNone or Separated (maximum likelihood
-///           only) where some dose rooted all or none and so pulls the curve to infinity: ask for Firth's estimator by
-///           name then, it is never put in unasked. The rest as beside each field.
+/// Returns   problem Collinear with fewer than three different doses above 0; AllOrNone or Separated (maximum
+///           likelihood only) where some dose rooted all or none and so pulls the curve to infinity: ask for Firth's
+///           estimator by name then, it is never put in unasked. The rest as beside each field.
 /// Assumes   trials, or with spread trays, are independent; log odds are a parabola in log dose. The spread is taken to
 ///           be the same in proportion at all doses.
 /// Accuracy  1e-7 relative.

@@ -16,7 +16,8 @@ struct RatioOfEstimates {
     double covariance{};
 };
 
-/// All ratios r that the test of numerator = r denominator would not reject, `quantile` standard errors being the bound.
+/// All ratios r that the test of numerator = r denominator would not reject, `quantile` standard errors being the
+/// bound.
 ///
 /// Domain    all finite, variances 0 or more, quantile above 0; else std::domain_error.
 /// Returns   absent where the set is unbounded: the denominator is not clearly apart from 0.

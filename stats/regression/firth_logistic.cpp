@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "stats/numeric/bracketed_root.h"
+#include "stats/numeric/cholesky.h"
 #include "stats/numeric/distribution_tails.h"
 #include "stats/numeric/normal_quantile.h"
 #include "stats/numeric/require.h"
@@ -13,67 +14,102 @@
 namespace stats {
 namespace {
 
-// The penalised likelihood with one coefficient held, as a function of the others. The intercept is that of the
-// covariates as given, so to hold it the centred one has to move along with the rest.
+// The penalised likelihood with one coefficient held, maximised over the others, followed from the maximum outwards.
+// The intercept is that of the covariates as given, so to hold it the centred one has to move along with the rest.
 class Profile {
   public:
     Profile(const LogisticDesign& design, const LogisticFit& fit, const NewtonMaximum& maximum, std::size_t held)
-        : design_(design), fit_(fit), maximum_(maximum), held_(held), along_(design.coefficients()) {
+        : design_(design),
+          estimate_(fit.coefficients[held]),
+          error_(std::sqrt(fit.covariance.at(held, held))),
+          top_(maximum.there.value),
+          held_(held),
+          along_(design.coefficients()) {
         for (std::size_t k = 1; held == 0 && k < along_.size(); ++k) along_[k] = design.centre(k) / design.scale(k);
+        summit_.value = estimate_;
+        for (std::size_t k = 0; k < along_.size(); ++k) {
+            if (k != held) summit_.others.push_back(maximum.x[k]);
+        }
+        summit_.slope = slopeAt(maximum.there);
     }
 
     // How far the maximum over the others lies below that over all; nothing where it can't be found.
     [[nodiscard]] std::optional<double> fall(double value) const {
-        const auto restricted = [&](const std::vector<double>& others) {
-            return reduced(design_.penalised(whole(value, others)));
-        };
-        const NewtonMaximum there = newtonMaximum(restricted, tangent(value));
-        if (!there.converged) return {};
-        return std::max(0.0, maximum_.there.value - there.there.value);
+        const std::optional<Point> there = follow(summit_, value);
+        return there ? std::optional(there->fall) : std::nullopt;
     }
 
-    // Where the fall is `drop`, towards `direction` (-1 or 1).
+    // Where the fall first is `drop`, towards `direction` (-1 or 1).
     [[nodiscard]] std::optional<double> limit(double drop, double direction) const {
-        const double estimate = fit_.coefficients[held_], error = std::sqrt(fit_.covariance.at(held_, held_));
-        double inside = estimate, reach = std::sqrt(2 * drop) * error;
-        for (int doubling = 0; doubling < 60; ++doubling, reach *= 2) {
-            const double outside = estimate + direction * reach;
-            const std::optional<double> height = fall(outside);
-            if (!height) return {};
-            if (*height < drop) {
-                inside = outside;
-                continue;
-            }
-            bool isLost = false;
-            const double root = bracketedRoot(
-                [&](double value) {
-                    const std::optional<double> here = fall(value);
-                    isLost = isLost || !here;
-                    return here.value_or(0) - drop;
-                },
-                inside, outside, 1e-10 * error);
-            return isLost ? std::nullopt : std::optional(root);
+        Point inside = summit_;
+        double reach = std::sqrt(2 * drop) * error_;
+        for (int widening = 0; widening < 60; ++widening, reach *= 1.5) {
+            const std::optional<Point> outside = follow(inside, estimate_ + direction * reach);
+            if (!outside) return {};
+            if (outside->fall >= drop) return between(inside, outside->value, drop);
+            inside = *outside;
         }
         return {};
     }
 
   private:
-    // Where the quadratic at the maximum would have the others, given the held one.
-    [[nodiscard]] std::vector<double> tangent(double value) const {
-        std::vector<double> others;
-        const double away = (value - fit_.coefficients[held_]) / fit_.covariance.at(held_, held_);
+    struct Point {
+        double value{};              // of the held coefficient
+        std::vector<double> others;  // the best of them
+        std::vector<double> slope;   // how they move with it
+        double fall{};
+    };
+
+    // Along the tangent to another value of the held coefficient, in shorter stretches where so long a one leads
+    // nowhere.
+    [[nodiscard]] std::optional<Point> follow(const Point& from, double value) const {
+        Point at = from;
+        double stretch = value - at.value;
+        for (int attempt = 0; attempt < 60 && at.value != value; ++attempt) {
+            const double left = value - at.value;
+            const double next = std::abs(stretch) < std::abs(left) ? at.value + stretch : value;
+            const std::optional<Point> there = climb(at, next);
+            if (there) at = *there;
+            stretch = there ? 2 * stretch : stretch / 2;
+        }
+        return at.value == value ? std::optional(at) : std::nullopt;
+    }
+
+    [[nodiscard]] std::optional<Point> climb(const Point& from, double value) const {
+        std::vector<double> start = from.others;
+        for (std::size_t k = 0; k < start.size(); ++k) start[k] += (value - from.value) * from.slope[k];
+        const NewtonMaximum there = newtonMaximum(
+            [&](const std::vector<double>& others) { return reduced(design_.penalised(whole(value, others))); }, start);
+        if (!there.converged) return {};
+        return Point{.value = value,
+                     .others = there.x,
+                     .slope = slopeAt(design_.penalised(whole(value, there.x))),
+                     .fall = std::max(0.0, top_ - there.there.value)};
+    }
+
+    [[nodiscard]] std::optional<double> between(const Point& inside, double outside, double drop) const {
+        bool isLost = false;
+        const double root = bracketedRoot(
+            [&](double value) {
+                if (value == outside) return 1.0;
+                const std::optional<Point> here = follow(inside, value);
+                isLost = isLost || !here;
+                return here ? here->fall - drop : 0;
+            },
+            inside.value, outside, 1e-10 * error_);
+        return isLost ? std::nullopt : std::optional(root);
+    }
+
+    // Of the others by the held one along the ridge: minus their curvature's inverse times the mixed one.
+    [[nodiscard]] std::vector<double> slopeAt(const LocalQuadratic& full) const {
+        std::vector<double> mixed;
         for (std::size_t k = 0; k < along_.size(); ++k) {
             if (k == held_) continue;
-            const double given = fit_.coefficients[k] + away * fit_.covariance.at(k, held_);
-            others.push_back(k == 0 ? given : given * design_.scale(k));
+            mixed.push_back(-design_.scale(held_) *
+                            (full.curvature.at(k, held_) + along_[k] * full.curvature.at(held_, held_)));
         }
-        if (held_ > 0) {  // the centred intercept from that of the covariates as given
-            others[0] += value * design_.centre(held_);
-            for (std::size_t k = 1, place = 1; k < along_.size(); ++k) {
-                if (k != held_) others[0] += others[place++] / design_.scale(k) * design_.centre(k);
-            }
-        }
-        return others;
+        const Cholesky others(reduced(full.curvature), 0);
+        return others.isPositiveDefinite() ? others.solve(mixed) : std::vector<double>(mixed.size());
     }
 
     [[nodiscard]] std::vector<double> whole(double value, const std::vector<double>& others) const {
@@ -88,26 +124,35 @@ class Profile {
     }
 
     [[nodiscard]] LocalQuadratic reduced(const LocalQuadratic& full) const {
-        const std::size_t size = along_.size() - 1;
-        LocalQuadratic here{.value = full.value, .gradient = {}, .curvature = zeroMatrix(size)};
-        const SquareMatrix& c = full.curvature;
-        for (std::size_t i = 0; i < size; ++i) {
-            const std::size_t k = i < held_ ? i : i + 1;
-            here.gradient.push_back(full.gradient[k] + along_[k] * full.gradient[held_]);
-            for (std::size_t j = 0; j < size; ++j) {
-                const std::size_t l = j < held_ ? j : j + 1;
-                here.curvature.at(i, j) = c.at(k, l) + along_[k] * c.at(held_, l) + along_[l] * c.at(k, held_) +
-                                          along_[k] * along_[l] * c.at(held_, held_);
-            }
+        LocalQuadratic here{.value = full.value,
+                            .gradient = {},
+                            .curvature = reduced(full.curvature),
+                            .standIn = reduced(full.standIn)};
+        for (std::size_t k = 0; k < along_.size(); ++k) {
+            if (k != held_) here.gradient.push_back(full.gradient[k] + along_[k] * full.gradient[held_]);
         }
         return here;
     }
 
+    [[nodiscard]] SquareMatrix reduced(const SquareMatrix& full) const {
+        const std::size_t size = along_.size() - 1;
+        SquareMatrix result = zeroMatrix(size);
+        for (std::size_t i = 0; i < size; ++i) {
+            const std::size_t k = i < held_ ? i : i + 1;
+            for (std::size_t j = 0; j < size; ++j) {
+                const std::size_t l = j < held_ ? j : j + 1;
+                result.at(i, j) = full.at(k, l) + along_[k] * full.at(held_, l) + along_[l] * full.at(k, held_) +
+                                  along_[k] * along_[l] * full.at(held_, held_);
+            }
+        }
+        return result;
+    }
+
     const LogisticDesign& design_;
-    const LogisticFit& fit_;
-    const NewtonMaximum& maximum_;
+    double estimate_, error_, top_;
     std::size_t held_;
     std::vector<double> along_;  // what one unit of each other coefficient moves the held one by
+    Point summit_;
 };
 
 struct FirthMaximum {
@@ -122,13 +167,7 @@ FirthMaximum firthMaximum(const LogisticDesign& design) {
     if (result.fit.problem != FitProblem::None) return result;
     result.maximum = newtonMaximum([&design](const std::vector<double>& scaled) { return design.penalised(scaled); },
                                    design.start());
-    if (result.maximum.converged) {
-        result.fit = design.report(result.maximum);
-    } else {
-        result.fit.problem = FitProblem::NotConverged;
-        result.fit.iterations = result.maximum.iterations;
-        result.fit.lastStep = result.maximum.lastStep;
-    }
+    result.fit = design.report(result.maximum);
     return result;
 }
 

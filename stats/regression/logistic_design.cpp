@@ -104,7 +104,7 @@ void LogisticDesign::scaleCovariates() {
 void LogisticDesign::findCollinear() {
     SquareMatrix squares = zeroMatrix(coefficients());
     for (const Row& row : rows_) addSquare(squares, row.x, 1);
-    constexpr double leastPivot = 1e-12;  // a covariate's share that those before it leave unexplained
+    constexpr double leastPivot = 1e-10;  // a covariate's share that those before it leave unexplained
     if (const auto dependent = Cholesky(squares, leastPivot).firstDependent()) {
         problem_ = FitProblem::Collinear;
         collinearCovariate_ = *dependent - 1;
@@ -114,6 +114,14 @@ void LogisticDesign::findCollinear() {
 bool LogisticDesign::isAllOrNone() const {
     return std::all_of(rows_.begin(), rows_.end(), [](const Row& row) { return row.successes == 0; }) ||
            std::all_of(rows_.begin(), rows_.end(), [](const Row& row) { return row.successes == row.trials; });
+}
+
+bool LogisticDesign::isBeyondDoubt(const std::vector<double>& scaled) const {
+    return std::any_of(rows_.begin(), rows_.end(), [&scaled](const Row& row) {
+        const auto [success, failure] = fittedRate(row.x, scaled);
+        const double missed = row.successes == 0 ? success : row.successes == row.trials ? failure : 1;
+        return row.trials * missed < 1e-5;
+    });
 }
 
 std::vector<double> LogisticDesign::start() const {
@@ -150,7 +158,8 @@ LocalQuadratic LogisticDesign::logLikelihood(const std::vector<double>& scaled) 
 LocalQuadratic LogisticDesign::penalised(const std::vector<double>& scaled) const {
     LocalQuadratic here = logLikelihood(scaled);
     const std::size_t size = coefficients();
-    const Cholesky information(here.curvature, 1e-15);
+    here.standIn = here.curvature;
+    const Cholesky information(here.curvature);
     if (!information.isPositiveDefinite()) {
         here.value = -std::numeric_limits<double>::infinity();
         return here;
@@ -188,13 +197,16 @@ double LogisticDesign::penaltyOfScale() const {
 
 LogisticFit LogisticDesign::report(const NewtonMaximum& maximum) const {
     LogisticFit fit;
-    fit.exists = true;
-    fit.problem = FitProblem::None;
-    const std::size_t size = coefficients();
-    const LocalQuadratic there = logLikelihood(maximum.x);
-    fit.logLikelihood = there.value;
+    fit.problem = FitProblem::NotConverged;
     fit.iterations = maximum.iterations;
     fit.lastStep = maximum.lastStep;
+    const std::size_t size = coefficients();
+    const LocalQuadratic there = logLikelihood(maximum.x);
+    const Cholesky information(there.curvature);
+    if (!maximum.converged || !information.isPositiveDefinite()) return fit;
+    fit.exists = true;
+    fit.problem = FitProblem::None;
+    fit.logLikelihood = there.value;
     fit.degreesOfFreedom = std::max(0, static_cast<int>(rows_.size()) - static_cast<int>(size));
     // Coefficients of the covariates as given are back times those of the scaled ones.
     SquareMatrix back = zeroMatrix(size);
@@ -208,7 +220,7 @@ LogisticFit LogisticDesign::report(const NewtonMaximum& maximum) const {
     }
     SquareMatrix transposed = back;
     for (std::size_t j = 1; j < size; ++j) std::swap(transposed.at(0, j), transposed.at(j, 0));
-    fit.covariance = product(product(back, Cholesky(there.curvature, 0).inverse()), transposed);
+    fit.covariance = product(product(back, information.inverse()), transposed);
     addPearson(maximum.x, fit);
     return fit;
 }

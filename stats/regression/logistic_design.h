@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The rows of a logistic regression made ready for the search: covariates centred and scaled, so that the same steps and
-// bounds do for pH and for microsiemens. For the fits of this folder only.
+// The rows of a logistic regression made ready for the search: covariates centred and scaled, so that the same steps
+// and bounds do for pH and for microsiemens. For the fits of this folder only.
 #pragma once
 
 #include <cstddef>
@@ -22,6 +22,8 @@ class LogisticDesign {
     [[nodiscard]] FitProblem problem() const { return problem_; }
     [[nodiscard]] std::optional<std::size_t> collinearCovariate() const { return collinearCovariate_; }
     [[nodiscard]] bool isAllOrNone() const;
+    /// Some row of nothing but successes, or failures, has next to no others expected: where separated rows end up.
+    [[nodiscard]] bool isBeyondDoubt(const std::vector<double>& scaled) const;
     [[nodiscard]] std::size_t coefficients() const { return centre_.size(); }
 
     /// The log likelihood at coefficients of the scaled covariates.
@@ -35,7 +37,7 @@ class LogisticDesign {
 
     [[nodiscard]] double centre(std::size_t coefficient) const { return centre_[coefficient]; }
     [[nodiscard]] double scale(std::size_t coefficient) const { return scale_[coefficient]; }
-    /// Everything that is reported of a fit at these coefficients.
+    /// Everything that is reported of a fit at these coefficients; NotConverged where they are no answer.
     [[nodiscard]] LogisticFit report(const NewtonMaximum& maximum) const;
 
   private:

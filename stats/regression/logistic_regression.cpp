@@ -21,12 +21,11 @@ LogisticFit logisticRegression(std::span<const BinomialRow> rows) {
     if (design.isAllOrNone()) return none;
     const NewtonMaximum maximum = newtonMaximum(
         [&design](const std::vector<double>& scaled) { return design.logLikelihood(scaled); }, design.start());
-    if (maximum.converged) return design.report(maximum);
-    // The log likelihood is concave and strictly so in every direction, so only a maximum at infinity is never reached.
-    none.problem = FitProblem::Separated;
-    none.iterations = maximum.iterations;
-    none.lastStep = maximum.lastStep;
-    return none;
+    LogisticFit fit = design.report(maximum);
+    // The log likelihood is concave and strictly so in every direction, so only a maximum at infinity is never reached,
+    // unless rounding is in the way.
+    if (!fit.exists && design.isBeyondDoubt(maximum.x)) fit.problem = FitProblem::Separated;
+    return fit;
 }
 
 std::vector<Coefficient> waldCoefficients(const LogisticFit& fit, double level, double dispersion) {

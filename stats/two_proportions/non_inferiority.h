@@ -25,8 +25,8 @@ struct NonInferiority {
 ///
 /// z = (difference + margin) / s.e., the standard error taken at the most likely rates that differ by exactly -margin,
 /// with Miettinen and Nurminen's factor N/(N - 1), so that test and interval agree: isShown where z is above the
-/// quantile of the two-sided `level`, that is p below (1 - level) / 2. Farrington and Manning's own statistic leaves the
-/// factor out.
+/// quantile of the two-sided `level`, that is p below (1 - level) / 2. Farrington and Manning's own statistic leaves
+/// the factor out.
 ///
 /// Domain    0 <= successes <= trials in both arms, 0 < margin < 1, 0 < level < 1; else std::domain_error.
 /// Returns   an empty arm: no difference, limits [-1, 1], p = 1, not shown.
