@@ -3,11 +3,13 @@
 // seen, too few batches) are left out, so that the dialog never explains a number that nobody sees.
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 #include "app/report/methods/method_note.h"
 #include "core/comparison/batch_summary.h"
 #include "core/comparison/comparison.h"
+#include "core/trial/allocation.h"
 
 namespace report {
 
@@ -25,5 +27,7 @@ namespace report {
 /// One batch: rate so far, its curve, against the past.
 [[nodiscard]] std::vector<MethodNote> notesOnBatch(const core::BatchSummary& summary);
 [[nodiscard]] std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart);
+/// A batch split over the arms of a trial.
+[[nodiscard]] std::vector<MethodNote> notesOnSplit(const core::Allocation& allocation, std::uint32_t seed);
 
 }  // namespace report
