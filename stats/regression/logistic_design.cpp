@@ -2,6 +2,7 @@
 #include "stats/regression/logistic_design.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <utility>
@@ -26,8 +27,8 @@ FittedRate fittedRate(const std::vector<double>& x, const std::vector<double>& s
 }
 
 // Below the diagonal only, so that each product is formed once.
-void addSquare(SquareMatrix& matrix, const std::vector<double>& x, double weight) {
-    for (std::size_t i = 0; i < x.size(); ++i) {
+void addSquare(SquareMatrix& matrix, const std::vector<double>& x, double weight, std::size_t rows) {
+    for (std::size_t i = 0; i < rows; ++i) {
         for (std::size_t j = 0; j <= i; ++j) matrix.at(i, j) += weight * x[i] * x[j];
     }
 }
@@ -35,6 +36,20 @@ void addSquare(SquareMatrix& matrix, const std::vector<double>& x, double weight
 void mirror(SquareMatrix& matrix) {
     for (std::size_t i = 0; i < matrix.size; ++i) {
         for (std::size_t j = 0; j < i; ++j) matrix.at(j, i) = matrix.at(i, j);
+    }
+}
+
+// All indices are alike; what is there has them falling.
+void mirror(std::vector<SquareMatrix>& third) {
+    for (std::size_t r = 0; r < third.size(); ++r) {
+        for (std::size_t s = 0; s < third.size(); ++s) {
+            for (std::size_t t = 0; t <= s; ++t) {
+                std::array<std::size_t, 3> falling{r, s, t};
+                std::sort(falling.rbegin(), falling.rend());
+                third[r].at(s, t) = third[falling[0]].at(falling[1], falling[2]);
+            }
+        }
+        mirror(third[r]);
     }
 }
 
@@ -103,7 +118,7 @@ void LogisticDesign::scaleCovariates() {
 
 void LogisticDesign::findCollinear() {
     SquareMatrix squares = zeroMatrix(coefficients());
-    for (const Row& row : rows_) addSquare(squares, row.x, 1);
+    for (const Row& row : rows_) addSquare(squares, row.x, 1, coefficients());
     constexpr double leastPivot = 1e-10;  // a covariate's share that those before it leave unexplained
     if (const auto dependent = Cholesky(squares, leastPivot).firstDependent()) {
         problem_ = FitProblem::Collinear;
@@ -147,7 +162,7 @@ LocalQuadratic LogisticDesign::logLikelihood(const std::vector<double>& scaled) 
         if (failures > 0) here.value -= failures * logOnePlusExp(logOdds);
         const double excess = row.successes * failure - failures * success;  // y - n pi without cancellation
         for (std::size_t j = 0; j < row.x.size(); ++j) here.gradient[j] += excess * row.x[j];
-        addSquare(here.curvature, row.x, row.trials * success * failure);
+        addSquare(here.curvature, row.x, row.trials * success * failure, row.x.size());
     }
     mirror(here.curvature);
     return here;
@@ -170,15 +185,13 @@ LocalQuadratic LogisticDesign::penalised(const std::vector<double>& scaled) cons
     for (const Row& row : rows_) {
         const auto [success, failure] = fittedRate(row.x, scaled);
         const double weight = row.trials * success * failure, slope = weight * (failure - success);
-        for (std::size_t r = 0; r < size; ++r) addSquare(third[r], row.x, slope * row.x[r]);
+        for (std::size_t r = 0; r < size; ++r) addSquare(third[r], row.x, slope * row.x[r], r + 1);
         const double bend = weight * (1 - 6 * success * failure);
-        addSquare(here.curvature, row.x, -bend * squareIn(inverse, row.x) / 2);
+        addSquare(here.curvature, row.x, -bend * squareIn(inverse, row.x) / 2, size);
     }
+    mirror(third);
     std::vector<SquareMatrix> scaledThird;
-    for (SquareMatrix& each : third) {
-        mirror(each);
-        scaledThird.push_back(product(inverse, each));
-    }
+    for (const SquareMatrix& each : third) scaledThird.push_back(product(inverse, each));
     for (std::size_t r = 0; r < size; ++r) {
         for (std::size_t i = 0; i < size; ++i) here.gradient[r] += scaledThird[r].at(i, i) / 2;
         for (std::size_t s = 0; s <= r; ++s) {
