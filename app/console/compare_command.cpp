@@ -5,6 +5,7 @@
 #include "app/console/compare_json.h"
 #include "app/console/compare_text.h"
 #include "app/console/open_logbook.h"
+#include "app/console/plant_called.h"
 #include "app/console/words.h"
 #include "core/comparison/comparison.h"
 
@@ -27,22 +28,6 @@ core::RateInterval intervalFrom(const std::string& text) {
         filled(tr("--interval is %1; wilson, wilson_continuity, clopper_pearson, jeffreys, agresti_coull or "
                   "mid_p is allowed."),
                {shown(text)}));
-}
-
-/// The plants that a person may mean: by the whole name, or by the botanical or the common one.
-std::vector<const core::Plant*> plantsCalled(const std::string& name, const core::Shelves& shelves) {
-    std::vector<const core::Plant*> called;
-    for (const core::Plant& plant : shelves.plants) {
-        if (core::fullName(plant) == name) return {&plant};
-        if (plant.botanicalName == name || plant.commonName == name) called.push_back(&plant);
-    }
-    return called;
-}
-
-std::string namesOf(const std::vector<const core::Plant*>& plants) {
-    std::string names;
-    for (const core::Plant* plant : plants) names += (names.empty() ? "" : ", ") + core::fullName(*plant);
-    return names;
 }
 
 }  // namespace
@@ -80,17 +65,9 @@ int CompareCommand::run(const Surroundings& surroundings, std::ostream& out, std
     const db::Logbook logbook = openToRead(file_, surroundings);
     const core::Shelves shelves = logbook.shelves();
     if (species_) {
-        const std::vector<const core::Plant*> plants = plantsCalled(*species_, shelves);
-        if (plants.size() != 1) {
-            err << (plants.empty()
-                        ? filled(tr("There is no plant %1 in %2."), {shown(*species_), file_})
-                        : filled(
-                              tr("--species is %1, which several plants are called: %2. Give the whole name of one."),
-                              {shown(*species_), namesOf(plants)}))
-                << '\n';
-            return Refused;
-        }
-        question.plant = plants.front()->id;
+        const core::Plant* plant = plantCalled(*species_, shelves, file_, err);
+        if (plant == nullptr) return Refused;
+        question.plant = plant->id;
     }
     // All of them, also where one plant is asked for: how alike batches are is judged by the whole logbook.
     const std::vector<core::BatchRecord> batches = logbook.batchRecords();

@@ -7,6 +7,7 @@
 #include "app/console/arguments.h"
 #include "app/console/backup_command.h"
 #include "app/console/command_line.h"
+#include "app/console/chart_command.h"
 #include "app/console/compare_command.h"
 #include "app/console/create_command.h"
 #include "app/console/demo_command.h"
@@ -33,6 +34,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     commands.push_back(std::make_unique<ImportCommand>());
     commands.push_back(std::make_unique<ExportCommand>());
     commands.push_back(std::make_unique<DueCommand>());
+    commands.push_back(std::make_unique<ChartCommand>());
     commands.push_back(std::make_unique<CompareCommand>());
     commands.push_back(std::make_unique<PrintCommand>());
     commands.push_back(std::make_unique<VerifyCommand>());

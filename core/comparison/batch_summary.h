@@ -39,6 +39,7 @@ struct BatchSummary {
     std::string inWords;
 };
 
+/// `all`: every batch of the plant. How alike batches are is judged by these: a page that opens in no time can't read the whole logbook.
 [[nodiscard]] BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves,
                                      std::span<const BatchRecord> all, Date today);
 
