@@ -12,8 +12,6 @@
 #include <cstddef>
 #include <numbers>
 
-#include "stats/numeric/newton_maximum.h"
-
 namespace stats {
 
 /// Accuracy  as the same formula in doubles: 1e-12 relative in the second derivatives where nothing cancels.
@@ -32,12 +30,31 @@ class Jet {
     [[nodiscard]] double gradient(std::size_t i) const { return gradient_[i]; }
     [[nodiscard]] double hessian(std::size_t i, std::size_t j) const { return i < j ? at(j, i) : at(i, j); }
 
-    Jet& operator+=(const Jet& other) { return *this = *this + other; }
-    [[nodiscard]] Jet operator-() const { return through(-value_, -1, 0); }
-    friend Jet operator+(const Jet& a, const Jet& b) { return combined(a.value_ + b.value_, a, 1, b, 1, 0); }
-    friend Jet operator-(const Jet& a, const Jet& b) { return combined(a.value_ - b.value_, a, 1, b, -1, 0); }
+    Jet& operator+=(const Jet& other) {
+        value_ += other.value_;
+        for (std::size_t i = 0; i < N; ++i) gradient_[i] += other.gradient_[i];
+        for (std::size_t i = 0; i < hessian_.size(); ++i) hessian_[i] += other.hessian_[i];
+        return *this;
+    }
+    [[nodiscard]] Jet operator-() const { return -1.0 * *this; }
+    friend Jet operator+(Jet a, const Jet& b) { return a += b; }
+    friend Jet operator-(Jet a, const Jet& b) { return a += -b; }
     friend Jet operator*(const Jet& a, const Jet& b) {
-        return combined(a.value_ * b.value_, a, b.value_, b, a.value_, 1);
+        Jet result(a.value_ * b.value_);
+        for (std::size_t i = 0; i < N; ++i) {
+            result.gradient_[i] = a.gradient_[i] * b.value_ + a.value_ * b.gradient_[i];
+            for (std::size_t j = 0; j <= i; ++j) {
+                result.at(i, j) = a.at(i, j) * b.value_ + a.gradient_[i] * b.gradient_[j] +
+                                  a.gradient_[j] * b.gradient_[i] + a.value_ * b.at(i, j);
+            }
+        }
+        return result;
+    }
+    friend Jet operator*(double factor, Jet x) {
+        x.value_ *= factor;
+        for (double& slope : x.gradient_) slope *= factor;
+        for (double& bend : x.hessian_) bend *= factor;
+        return x;
     }
     friend Jet operator/(const Jet& a, const Jet& b) {
         const double inverse = 1 / b.value_;
@@ -57,18 +74,6 @@ class Jet {
     }
 
   private:
-    // A value with first derivatives da, db with respect to a and b, mixed second derivative dab, and no others.
-    static Jet combined(double value, const Jet& a, double da, const Jet& b, double db, double dab) {
-        Jet result(value);
-        for (std::size_t i = 0; i < N; ++i) {
-            result.gradient_[i] = da * a.gradient_[i] + db * b.gradient_[i];
-            for (std::size_t j = 0; j <= i; ++j) {
-                result.at(i, j) = da * a.at(i, j) + db * b.at(i, j) +
-                                  dab * (a.gradient_[i] * b.gradient_[j] + a.gradient_[j] * b.gradient_[i]);
-            }
-        }
-        return result;
-    }
     [[nodiscard]] double& at(std::size_t i, std::size_t j) { return hessian_[i * (i + 1) / 2 + j]; }
     [[nodiscard]] double at(std::size_t i, std::size_t j) const { return hessian_[i * (i + 1) / 2 + j]; }
 
@@ -127,17 +132,6 @@ template <std::size_t N>
 Jet<N> logNormalCdf(const Jet<N>& x) {
     const LogNormalCdf there = logNormalCdfAt(x.value());
     return x.through(there.value, there.slope, there.bend);
-}
-
-/// What newtonMaximum() asks for.
-template <std::size_t N>
-LocalQuadratic localQuadratic(const Jet<N>& jet) {
-    LocalQuadratic result{.value = jet.value(), .gradient = std::vector<double>(N), .curvature = zeroMatrix(N)};
-    for (std::size_t i = 0; i < N; ++i) {
-        result.gradient[i] = jet.gradient(i);
-        for (std::size_t j = 0; j < N; ++j) result.curvature.at(i, j) = -jet.hessian(i, j);
-    }
-    return result;
 }
 
 }  // namespace stats

@@ -50,23 +50,30 @@ Jet<N> logDensity(SpeedShape shape, const Jet<N>& z) {
     return z - exp(z);
 }
 
+/// The parameters, with what all rows need of them.
+template <std::size_t N>
+struct SpeedJets {
+    SpeedShape shape{};
+    Jet<N> mu, logSigma, inverseSigma;
+    SpeedJets(SpeedShape theShape, const Jet<N>& theMu, const Jet<N>& theLogSigma)
+        : shape(theShape), mu(theMu), logSigma(theLogSigma), inverseSigma(exp(-theLogSigma)) {}
+};
+
 /// Of a row of cause 1 with by > 0, or of cause 0: log P(after < T <= by), the log density of T on an exact day, or log
 /// P(T > after).
 template <std::size_t N>
-Jet<N> logProbability(const Observation& row, SpeedShape shape, const Jet<N>& mu, const Jet<N>& logSigma) {
-    const Jet<N> inverse = exp(-logSigma);
-    const auto standard = [&](double day) { return (std::log(day) - mu) * inverse; };
-    if (row.cause == 0) return row.after > 0 ? logShareAfter(shape, standard(row.after)) : Jet<N>(0);
-    if (row.after == row.by) return logDensity(shape, standard(row.by)) - logSigma - Jet<N>(std::log(row.by));
-    if (row.after == 0) return logShareBy(shape, standard(row.by));
-    return logShareBetween(shape, standard(row.after), standard(row.by));
+Jet<N> logProbability(const Observation& row, const SpeedJets<N>& at) {
+    const auto standard = [&at](double day) { return (std::log(day) - at.mu) * at.inverseSigma; };
+    if (row.cause == 0) return row.after > 0 ? logShareAfter(at.shape, standard(row.after)) : Jet<N>(0);
+    if (row.after == row.by) return logDensity(at.shape, standard(row.by)) - at.logSigma - Jet<N>(std::log(row.by));
+    if (row.after == 0) return logShareBy(at.shape, standard(row.by));
+    return logShareBetween(at.shape, standard(row.after), standard(row.by));
 }
 
 /// The same where only a share pi roots: log(pi P) for cause 1, log(1 - pi + pi P) for cause 0.
 template <std::size_t N>
-Jet<N> logProbabilityWithCure(const Observation& row, SpeedShape shape, const Jet<N>& logitShare, const Jet<N>& mu,
-                              const Jet<N>& logSigma) {
-    const Jet<N> log = logProbability(row, shape, mu, logSigma);
+Jet<N> logProbabilityWithCure(const Observation& row, const SpeedJets<N>& at, const Jet<N>& logitShare) {
+    const Jet<N> log = logProbability(row, at);
     if (row.cause == 1) return log - log1pExp(-logitShare);
     return log1pExp(logitShare + log) - log1pExp(logitShare);
 }

@@ -2,11 +2,13 @@
 #include "stats/time_to_event/speed_model.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
 #include "stats/numeric/cholesky.h"
 #include "stats/numeric/jet.h"
+#include "stats/numeric/newton_maximum.h"
 #include "stats/time_to_event/speed_likelihood.h"
 
 namespace stats {
@@ -14,13 +16,27 @@ namespace {
 
 // A standard error this large, on the log scale, is no knowledge.
 constexpr double kAsGoodAsFlat = 20;
+// A dozen will do where there is a maximum.
+constexpr int kIterations = 50;
 
-template <std::size_t N>
-Jet<N> rowTerm(const SpeedModel& model, std::size_t arm, const Observation& row, const std::vector<double>& x) {
-    const auto at = [&x](std::size_t i) { return Jet<N>::variable(x[i], i); };
-    const Jet<N> mu = at(model.isSpeedEqual ? 1 : 2 * arm + 1), logSigma = at(N - 1);
-    if (model.everyoneRoots[arm] != 0) return logProbability(row, model.shape, mu, logSigma);
-    return logProbabilityWithCure(row, model.shape, at(2 * arm), mu, logSigma);
+// A row depends on its own arm's parameters only: logit share, mu and log sigma, found at these places among all.
+using ArmPlaces = std::array<std::size_t, 3>;
+
+ArmPlaces placesOf(const SpeedModel& model, std::size_t arm) {
+    return {2 * arm, model.isSpeedEqual ? 1 : 2 * arm + 1, model.parameters() - 1};
+}
+
+// What each row of the arm contributes, once.
+std::vector<Jet<3>> rowTerms(const SpeedModel& model, std::size_t arm, const std::vector<double>& x) {
+    const auto [logit, mu, logSigma] = placesOf(model, arm);
+    const auto logitShare = Jet<3>::variable(x[logit], 0);
+    const SpeedJets<3> at(model.shape, Jet<3>::variable(x[mu], 1), Jet<3>::variable(x[logSigma], 2));
+    std::vector<Jet<3>> terms;
+    for (const Observation& row : model.arms[arm].rows) {
+        terms.push_back(model.everyoneRoots[arm] != 0 ? logProbability(row, at)
+                                                      : logProbabilityWithCure(row, at, logitShare));
+    }
+    return terms;
 }
 
 bool isAllFinite(const LocalQuadratic& there) {
@@ -29,28 +45,24 @@ bool isAllFinite(const LocalQuadratic& there) {
            std::all_of(there.curvature.values.begin(), there.curvature.values.end(), isFinite);
 }
 
-template <std::size_t N>
-LocalQuadratic logLikelihoodAt(const SpeedModel& model, const std::vector<double>& x) {
-    Jet<N> sum(0);
+LocalQuadratic logLikelihood(const SpeedModel& model, const std::vector<double>& x) {
+    LocalQuadratic result{.value = 0, .gradient = std::vector<double>(x.size()), .curvature = zeroMatrix(x.size())};
     for (std::size_t arm = 0; arm < model.arms.size(); ++arm) {
-        for (const Observation& row : model.arms[arm].rows) sum += row.weight * rowTerm<N>(model, arm, row, x);
+        const ArmPlaces places = placesOf(model, arm);
+        const std::vector<Jet<3>> terms = rowTerms(model, arm, x);
+        Jet<3> sum(0);
+        for (std::size_t row = 0; row < terms.size(); ++row) sum += model.arms[arm].rows[row].weight * terms[row];
+        result.value += sum.value();
+        for (std::size_t i = 0; i < 3; ++i) {
+            result.gradient[places[i]] += sum.gradient(i);
+            for (std::size_t j = 0; j < 3; ++j) result.curvature.at(places[i], places[j]) -= sum.hessian(i, j);
+        }
     }
-    LocalQuadratic result = localQuadratic(sum);
-    for (std::size_t i = 0; i < N; ++i) {
+    for (std::size_t i = 0; i < x.size(); ++i) {
         if (model.isHeld(i)) result.curvature.at(i, i) = 1;
     }
     if (!isAllFinite(result)) result.value = -std::numeric_limits<double>::infinity();
     return result;
-}
-
-LocalQuadratic logLikelihood(const SpeedModel& model, const std::vector<double>& x) {
-    return model.arms.size() == 1 ? logLikelihoodAt<3>(model, x) : logLikelihoodAt<5>(model, x);
-}
-
-std::vector<double> scoreOf(const SpeedModel& model, std::size_t arm, const Observation& row,
-                            const std::vector<double>& x) {
-    const auto gradient = [](const auto& jet) { return localQuadratic(jet).gradient; };
-    return model.arms.size() == 1 ? gradient(rowTerm<3>(model, arm, row, x)) : gradient(rowTerm<5>(model, arm, row, x));
 }
 
 // Middle and spread of log days, each interval standing for its middle, and the share that has rooted.
@@ -124,12 +136,17 @@ std::optional<SpeedModelFit> maximumOf(const SpeedModel& model, const NewtonMaxi
 
 Climb climb(const SpeedModel& model) {
     Climb result;
+    // Where everyone roots, the log likelihood is concave in mu / sigma and 1 / sigma, so that one maximum is all there
+    // is: Burridge (1981), J. R. Stat. Soc. B 43, 65-75 (from memory).
+    const bool isConcave =
+        std::all_of(model.everyoneRoots.begin(), model.everyoneRoots.end(), [](char all) { return all != 0; });
     for (const std::vector<double>& start : startsOf(model)) {
-        const NewtonMaximum reached =
-            newtonMaximum([&model](const std::vector<double>& x) { return logLikelihood(model, x); }, start);
+        const NewtonMaximum reached = newtonMaximum(
+            [&model](const std::vector<double>& x) { return logLikelihood(model, x); }, start, kIterations);
         result.highest = std::max(result.highest, reached.there.value);
         auto fit = maximumOf(model, reached);
         if (fit && (!result.best || fit->logLikelihood > result.best->logLikelihood)) result.best = std::move(fit);
+        if (result.best && isConcave) break;
     }
     return result;
 }
@@ -152,12 +169,12 @@ SquareMatrix product(const SquareMatrix& a, const SquareMatrix& b) {
 SquareMatrix squaredBatchScores(const SpeedModel& model, const std::vector<double>& x) {
     SquareMatrix result = zeroMatrix(x.size());
     for (std::size_t arm = 0; arm < model.arms.size(); ++arm) {
-        std::vector<std::vector<double>> scores;
-        for (const Observation& row : model.arms[arm].rows) scores.push_back(scoreOf(model, arm, row, x));
+        const ArmPlaces places = placesOf(model, arm);
+        const std::vector<Jet<3>> terms = rowTerms(model, arm, x);
         for (const auto& batch : model.arms[arm].batches) {
             std::vector<double> sum(x.size());
             for (const auto& [row, weight] : batch) {
-                for (std::size_t i = 0; i < x.size(); ++i) sum[i] += weight * scores[row][i];
+                for (std::size_t i = 0; i < 3; ++i) sum[places[i]] += weight * terms[row].gradient(i);
             }
             for (std::size_t i = 0; i < x.size(); ++i) {
                 for (std::size_t j = 0; j < x.size(); ++j) result.at(i, j) += sum[i] * sum[j];

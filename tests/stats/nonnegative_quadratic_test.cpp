@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <vector>
 
 #include "stats/numeric/seeded_random.h"
@@ -45,6 +46,34 @@ TEST(NonnegativeQuadratic, MeetsTheConditionsOfKarushKuhnAndTucker) {
                 ASSERT_NEAR(slope, 0, 1e-7);
             }
         }
+    }
+}
+
+TEST(NonnegativeQuadratic, IsTheSameWhenItKnowsWhereTheMatrixIsZero) {
+    stats::SeededRandom random(83);
+    for (int run = 0; run < 300; ++run) {
+        // H = sum over runs of neighbouring coordinates, as check intervals give it, and a little on the diagonal.
+        const std::size_t size = 2 + random.below(40), widest = 1 + random.below(5);
+        SquareMatrix h{.size = size, .values = std::vector<double>(size * size, 0.0)};
+        stats::RowReach reach{.first = std::vector<std::size_t>(size), .last = std::vector<std::size_t>(size)};
+        for (std::size_t i = 0; i < size; ++i) reach.first[i] = reach.last[i] = i;
+        for (std::size_t row = 0; row < 3 * size; ++row) {
+            const std::size_t a = random.below(size), b = std::min(size - 1, a + random.below(widest));
+            const double weight = random.uniform();
+            for (std::size_t i = a; i <= b; ++i) {
+                reach.first[i] = std::min(reach.first[i], a);
+                reach.last[i] = std::max(reach.last[i], b);
+                for (std::size_t j = a; j <= b; ++j) h.at(i, j) += weight;
+            }
+        }
+        std::vector<double> b(size), plain(size, 0.1), narrow(size, 0.1);
+        for (std::size_t i = 0; i < size; ++i) {
+            h.at(i, i) += 0.1;
+            b[i] = random.normal();
+        }
+        stats::maximiseNonnegativeQuadratic(h, b, plain);
+        stats::maximiseNonnegativeQuadratic(h, reach, b, narrow);
+        for (std::size_t i = 0; i < size; ++i) ASSERT_NEAR(plain[i], narrow[i], 1e-9) << run;
     }
 }
 
