@@ -18,8 +18,7 @@ namespace stats {
 /// value, so it serves where a statistic jumps or becomes infinite.
 ///
 /// Returns   the last point from `inside` at which the claim was seen to hold; it is next to one where it doesn't,
-/// within the
-///           spacing of doubles.
+///           within the spacing of doubles.
 [[nodiscard]] double lastPointWhere(const std::function<bool(double)>& holds, double inside, double outside);
 
 }  // namespace stats

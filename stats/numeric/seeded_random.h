@@ -14,9 +14,9 @@
 
 namespace stats {
 
-/// Generator xoshiro256** of Blackman and Vigna (2021), ACM Trans. Math. Softw. 47, article 36; its state from the
-///           seed by splitmix64.
 /// Not for   secrets.
+/// Source    the generator xoshiro256** of Blackman and Vigna (2021), ACM Trans. Math. Softw. 47, article 36; its state
+///           from the seed by splitmix64.
 class SeededRandom {
   public:
     using State = std::array<std::uint64_t, 4>;
