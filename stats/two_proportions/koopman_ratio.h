@@ -7,8 +7,8 @@ namespace stats {
 
 /// Ratio of two rates, first over second, with Koopman's score interval.
 ///
-/// All ratios r that the score test of p1 = r p2 wouldn't reject. Unlike the logarithmic interval (left out on purpose:
-/// it has no width with everything rooted and none at all with a zero) it answers at every table.
+/// All ratios r that the score test of p1 = r p2 wouldn't reject. It answers at every table, unlike the logarithmic
+/// interval of katz_ratio.h, which has no width with everything rooted and no limits with a zero.
 ///
 /// Domain    0 <= successes <= trials in both arms, 0 < level < 1; else std::domain_error.
 /// Returns   estimate absent when both arms have no success or an arm is empty, then [0, infinity]; infinite with an
