@@ -40,7 +40,7 @@ struct IntervalCensoredFit {
 /// Maximum likelihood for log T = mu + sigma W. A row of cause 1 contributes P(after < T <= by), the density of T when
 /// after = by; one of cause 0, P(T > after).
 ///
-/// Losses are not censoring, and the rows decide: see cureMixture in cure_mixture.h.
+/// Losses are not censoring, and the rows decide: see the top of cure_mixture.h.
 ///
 /// Domain    as requireObservations(), and no cause 2; 0 < level < 1; else std::domain_error. No rows is allowed.
 /// Returns   no estimate, with the reason, where there is none; never infinite. The logarithm of the median's limits is

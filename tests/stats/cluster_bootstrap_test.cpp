@@ -10,6 +10,7 @@
 
 #include "stats/time_to_event/repeated_npmle.h"
 #include "tests/stats/simulated_batches.h"
+#include "tests/support/accuracy_ledger.h"
 
 namespace {
 
@@ -33,12 +34,18 @@ TEST(ClusterBootstrap, OfTwoBatchesHasTheThreeOutcomesThatItMust) {
     ASSERT_TRUE(answer);
     EXPECT_NEAR(answer->bands1[0].low, 0.5, 1e-9) << "the 30 % point";
     EXPECT_NEAR(answer->bands1[0].high, 0.5, 1e-9);
+    const support::Proof proof{"clusterBootstrap", "two batches, one all rooted and one not at all",
+                               "the three outcomes there are"};
+    support::prove(proof, answer->bands1[0].low, 0.5);
+    support::prove(proof, answer->bands1[0].high, 0.5);
     EXPECT_NEAR(answer->quantiles[0].shareReached, 0.75, 5 * std::sqrt(0.75 * 0.25 / 4000));
     question.level = 0.9;
     SeededRandom again(1);
     const auto wide = stats::clusterBootstrap(batches, question, again);
     EXPECT_NEAR(wide->bands1[0].low, 0, 1e-9);
     EXPECT_NEAR(wide->bands1[0].high, 1, 1e-9);
+    support::prove(proof, wide->bands1[0].low, 0);
+    support::prove(proof, wide->bands1[0].high, 1);
     EXPECT_EQ(wide->quantiles[0].limits.low, 0);
     EXPECT_TRUE(std::isinf(wide->quantiles[0].limits.high)) << "a quarter of the replicates never get there";
 }

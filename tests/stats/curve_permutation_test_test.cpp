@@ -10,6 +10,7 @@
 
 #include "stats/time_to_event/curve_quantiles.h"
 #include "tests/stats/simulated_batches.h"
+#include "tests/support/accuracy_ledger.h"
 
 namespace {
 
@@ -63,6 +64,8 @@ TEST(CurvePermutationTest, AgreesWithPlainEnumerationAndQuadrature) {
             asLarge += areaByQuadrature(batches, isFirst, 30) >= observed - 1e-9 ? 1 : 0;
         }
         EXPECT_NEAR(test->p, asLarge / 20.0, 1e-12);
+        support::prove({"curvePermutationTest", "six simulated batches", "full enumeration and quadrature"}, test->p,
+                       asLarge / 20.0);
     }
 }
 

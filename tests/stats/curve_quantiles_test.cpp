@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "tests/stats/simulated_batches.h"
+#include "tests/support/accuracy_ledger.h"
 #include "tests/support/reference_cases.h"
 
 namespace {
@@ -41,6 +42,9 @@ TEST(CumulativeShare, KnowsWhatMayAndWhatMustHaveHappened) {
     const auto expectShare = [&curve](double day, double atLeast, double atMost) {
         EXPECT_NEAR(stats::cumulativeShare(curve, day).atLeast, atLeast, 1e-15) << day;
         EXPECT_NEAR(stats::cumulativeShare(curve, day).atMost, atMost, 1e-15) << day;
+        const support::Proof proof{"cumulativeShare", "a curve of three intervals", "by hand"};
+        support::prove(proof, stats::cumulativeShare(curve, day).atLeast, atLeast);
+        support::prove(proof, stats::cumulativeShare(curve, day).atMost, atMost);
     };
     expectShare(0, 0, 0);
     expectShare(3, 0, 0.2);
@@ -51,6 +55,8 @@ TEST(CumulativeShare, KnowsWhatMayAndWhatMustHaveHappened) {
     expectShare(20, 0.6, 0.6);
     EXPECT_NEAR(stats::interpolatedShare(curve, 10.5), 0.35, 1e-15);
     EXPECT_NEAR(stats::interpolatedShare(curve, 20), 0.6, 1e-15);
+    support::prove({"interpolatedShare", "a curve of three intervals", "by hand"},
+                   stats::interpolatedShare(curve, 10.5), 0.35);
     EXPECT_EQ(stats::cumulativeShare({}, 5).atMost, 0);
 }
 
