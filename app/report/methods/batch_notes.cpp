@@ -76,7 +76,7 @@ std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart) {
         rooted.push_back(batch.rooted);
         assessed.push_back(batch.assessed);
     }
-    put(numbers, QStringLiteral("correlation"), chart.correlation, 2);
+    put(numbers, QStringLiteral("correlation"), chart.correlation, 3);
     putCount(numbers, QStringLiteral("batches"), static_cast<int>(rooted.size()));
     put(numbers, QStringLiteral("centre"), *chart.centre);
     numbers[QStringLiteral("alarm")] = plot::amountText(1000 * chart.falseAlarmRate);

@@ -1,11 +1,20 @@
 // SPDX-License-Identifier: MIT
 #include <QStringList>
 
-#include "app/plot/number_text.h"
 #include "app/report/methods/note_numbers.h"
 #include "app/report/methods/notes.h"
 
 namespace report {
+namespace {
+
+QString withSpreadInWords(const core::Limits& limits) {
+    Numbers written;
+    putLimits(written, limits, 2);
+    return QStringLiteral("; with spread %1 to %2")
+        .arg(written[QStringLiteral("low")], written[QStringLiteral("high")]);
+}
+
+}  // namespace
 
 std::vector<MethodNote> notesOnGoesWith(const core::GoesWith& answer, double level) {
     if (answer.associations.empty() || answer.rows.empty()) return {};
@@ -23,15 +32,14 @@ std::vector<MethodNote> notesOnGoesWith(const core::GoesWith& answer, double lev
     for (const std::vector<double>& column : columns) columnsForR << listForR(column);
     putCount(numbers, QStringLiteral("batches"), answer.batches);
     putCount(numbers, QStringLiteral("cuttings"), answer.cuttings);
-    putCount(numbers, QStringLiteral("things"), static_cast<int>(answer.associations.size()));
+    numbers[QStringLiteral("things")] = answer.associations.size() == 1
+                                            ? QStringLiteral("one thing")
+                                            : QStringLiteral("%1 things").arg(answer.associations.size());
     put(numbers, QStringLiteral("dispersion"), answer.dispersion, 2);
     numbers[QStringLiteral("name")] = named(first.name);
     put(numbers, QStringLiteral("odds_ratio"), first.oddsRatio, 2);
     putLimits(numbers, first.asCounted, 2);
-    numbers[QStringLiteral("with_spread")] = first.withSpread ? QStringLiteral("; with spread %1 to %2")
-                                                                    .arg(plot::decimalText(first.withSpread->low, 2),
-                                                                         plot::decimalText(first.withSpread->high, 2))
-                                                              : QString();
+    numbers[QStringLiteral("with_spread")] = first.withSpread ? withSpreadInWords(*first.withSpread) : QString();
     putLevel(numbers, level);
     numbers[QStringLiteral("y_r")] = listForR(rooted);
     numbers[QStringLiteral("n_r")] = listForR(assessed);

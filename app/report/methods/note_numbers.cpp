@@ -36,7 +36,9 @@ QString folded(const QStringList& items) {
 }  // namespace
 
 void put(Numbers& numbers, const QString& name, double value, int decimals) {
-    numbers[name] = plot::decimalText(value, decimals);
+    constexpr double beyondReading = 1e6;
+    numbers[name] = std::isfinite(value) && std::abs(value) >= beyondReading ? QLocale().toString(value, 'g', 3)
+                                                                             : plot::decimalText(value, decimals);
     numbers[name + QStringLiteral("_r")] = fixedForR(value, decimals);
 }
 
@@ -79,7 +81,7 @@ QString fixedForR(double value, int decimals) {
 
 QString listForR(std::span<const double> values) {
     if (values.size() > mostOnAPage)
-        return QStringLiteral("scan()    # paste the %1 numbers from the exported records").arg(values.size());
+        return QStringLiteral("scan(\"the_%1_numbers_of_the_records.txt\")").arg(values.size());
     QStringList items;
     for (const double value : values) items << forR(value);
     return folded(items);

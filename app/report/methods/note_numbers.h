@@ -32,7 +32,7 @@ void putLevel(Numbers& numbers, double level);
 [[nodiscard]] int decimalsFor(double value);
 [[nodiscard]] QString fixedForR(double value, int decimals);
 
-/// "c(14, 11, 9)", in lines that fit a page. Too many for any page are to be pasted from the exported records.
+/// "c(14, 11, 9)", in lines that fit a page. Too many for any page are read from a file.
 [[nodiscard]] QString listForR(std::span<const double> values);
 [[nodiscard]] QString listForR(std::span<const int> values);
 

@@ -86,8 +86,7 @@ QString groupsForR(const std::vector<std::vector<core::BatchCount>>& groups) {
         if (canShowSpread(group))
             lists << QStringLiteral("list(y = %1, n = %2)").arg(listForR(rootedOf(group)), listForR(assessedOf(group)));
     if (lists.size() > mostGroups)
-        return QStringLiteral("list()    # one list(y = c(...), n = c(...)) for each of the %1 groups of the records")
-            .arg(lists.size());
+        return QStringLiteral("dget(\"the_%1_groups_of_the_records.txt\")").arg(lists.size());
     return QStringLiteral("list(") + lists.join(QStringLiteral(",\n    ")) + u')';
 }
 
@@ -97,8 +96,8 @@ MethodNote spreadNote(const core::Comparison& comparison) {
     const core::Spread& spread = comparison.spread;
     putCount(numbers, QStringLiteral("groups"), spread.groups);
     putCount(numbers, QStringLiteral("group_batches"), spread.batches);
-    put(numbers, QStringLiteral("correlation"), spread.intraclassCorrelation, 2);
-    putLimits(numbers, spread.limits, 2);
+    put(numbers, QStringLiteral("correlation"), spread.intraclassCorrelation, 3);
+    putLimits(numbers, spread.limits, 3);
     putLevel(numbers, comparison.level);
     numbers[QStringLiteral("weight")] = plot::shareText(spread.weightOfRecords);
     put(numbers, QStringLiteral("mean_batch"), meanBatch(comparison), 1);
