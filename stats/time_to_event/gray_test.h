@@ -20,8 +20,8 @@ struct GrayTest {
 
 /// Gray's test with weight 1 (rho = 0) for the cause, 1 or 2.
 ///
-/// Events of one day in one arm are treated as drawn without replacement, which multiplies their variance by 1 - (d - 1)
-/// / (r - 1): the corrections for ties of the R package cmprsk.
+/// Events of one day in one arm are treated as drawn without replacement, which multiplies their variance by
+/// 1 - (d - 1) / (r - 1): the corrections for ties of the R package cmprsk.
 ///
 /// Domain    each inner vector is one arm, as aalenJohansen() wants its rows, weights whole numbers; cause 1 or 2; else
 ///           std::domain_error. No arm and empty arms are allowed.

@@ -25,8 +25,8 @@ struct SurvivalStep {
 /// Kaplan and Meier's estimate, one step for each day with an event; events come before withdrawals on the same day.
 ///
 /// Domain    as aalenJohansen(), and no cause 2; 0 < level < 1; else std::domain_error. No rows is allowed.
-/// Returns   empty without events. A survival below 1e-12 of the one before counts as 0. One that is 1 to all digits has
-///           no limits.
+/// Returns   empty without events. A survival below 1e-12 of the one before counts as 0. One that is 1 to all digits
+///           has no limits.
 /// Assumes   withdrawal has nothing to do with what would have happened.
 /// Accuracy  1e-12 relative.
 /// Source    Kaplan and Meier (1958), J. Am. Stat. Assoc. 53, 457-481; Kalbfleisch and Prentice (2002), The Statistical

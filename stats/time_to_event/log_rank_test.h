@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Do arms differ in their days, when days are known exactly and nothing competes? Takes each cutting for independent.
-// For days between checks and whole batches see curve_permutation_test.h; this one is for comparison with other programs.
+// For days between checks and whole batches see curve_permutation_test.h; this one is for comparison with other
+// programs.
 #pragma once
 
 #include <optional>

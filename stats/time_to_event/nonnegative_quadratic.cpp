@@ -144,8 +144,8 @@ class ActiveSet {
     std::vector<double>& x_;
     std::vector<char> isFree_;
     // Where the matrix is narrow, in its own order, which keeps the decomposition as narrow. Otherwise the largest
-    // first: what is driven out is mostly small, so it stands at the end of the decomposition and little of it has to be
-    // done again.
+    // first: what is driven out is mostly small, so it stands at the end of the decomposition and little of it has to
+    // be done again.
     std::vector<std::size_t> free_, start_;
     std::size_t factored_{};
     std::unique_ptr<double[]> factor_;  // only what solveFree() wrote is read

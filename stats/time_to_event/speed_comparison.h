@@ -53,8 +53,8 @@ struct SpeedComparison {
 ///
 /// Domain    each inner vector is one batch, as requireObservations(), and no cause 2; 0 < level < 1; else
 ///           std::domain_error. Arms without rows are allowed.
-/// Returns   no estimate, with the reason and the arm, where either arm alone has none, or the joint likelihood is flat.
-///           Logarithms of limits are cut off at +-700.
+/// Returns   no estimate, with the reason and the arm, where either arm alone has none, or the joint likelihood is
+///           flat. Logarithms of limits are cut off at +-700.
 /// Assumes   one sigma and one shape for both: the arms' days differ by a factor. Otherwise as fitCureMixture(). p and
 ///           ratioLimits take cuttings for independent; byBatch does not.
 /// Accuracy  as fitCureMixture().

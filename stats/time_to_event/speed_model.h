@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The maximisation behind interval_censored_fit.h, cure_mixture.h and speed_comparison.h: one or two arms, each with its
-// own share that roots and its own mu, and one sigma. Only for those.
+// The maximisation behind interval_censored_fit.h, cure_mixture.h and speed_comparison.h: one or two arms, each with
+// its own share that roots and its own mu, and one sigma. Only for those.
 #pragma once
 
 #include <cstddef>
@@ -43,7 +43,8 @@ struct SpeedModel {
     [[nodiscard]] bool isHeld(std::size_t parameter) const;
 };
 
-/// At the maximum. Parameters that are held stay at 0; in the information they have a 1 on the diagonal and nothing else.
+/// At the maximum. Parameters that are held stay at 0; in the information they have a 1 on the diagonal and nothing
+/// else.
 struct SpeedModelFit {
     std::vector<double> x;
     double logLikelihood{};
@@ -54,8 +55,8 @@ struct SpeedModelFit {
 
 /// With the shares held as `model` says.
 [[nodiscard]] std::optional<SpeedModelFit> fitSpeedModel(const SpeedModel& model);
-/// The highest over all ways of holding shares at 1; `model.everyoneRoots` is not looked at. Absent where no maximum was
-/// found, or something higher than it that is none.
+/// The highest over all ways of holding shares at 1; `model.everyoneRoots` is not looked at. Absent where no maximum
+/// was found, or something higher than it that is none.
 [[nodiscard]] std::optional<SpeedModelFit> fitSpeedModelAndBoundary(SpeedModel model);
 
 /// Whole-batch covariance; absent without one batch more than free parameters, or where batches do not differ.

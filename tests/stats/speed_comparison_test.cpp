@@ -164,7 +164,8 @@ TEST(SpeedPermutationTest, AgreesWithPlainEnumerationAndQuadrature) {
 }
 
 TEST(SpeedPermutationTest, LooksAtSpeedAloneAndNotAtStrike) {
-    // One arm strikes half as often and is as quick; the curves of all stuck are far apart, those of the rooted are not.
+    // One arm strikes half as often and is as quick; the curves of all stuck are far apart, those of the
+    // rooted are not.
     stats::SeededRandom random(72);
     std::vector<LabelledBatch> batches;
     for (int i = 0; i < 16; ++i) {
