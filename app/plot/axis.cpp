@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 namespace plot {
 
@@ -38,6 +39,26 @@ std::vector<double> differenceTicks(double low, double high, int most) {
         return ticks;
     }
     return {low, 0.0, high};
+}
+
+std::vector<double> ratioTicks(double low, double high, int most) {
+    constexpr double hair = 1e-9;
+    const auto first = static_cast<int>(std::floor(std::log10(low) + hair)),
+               last = static_cast<int>(std::ceil(std::log10(high) - hair));
+    const auto ticksOf = [&](std::initializer_list<double> steps, int decades) {
+        std::vector<double> ticks;
+        for (int power = first - (first % decades + decades) % decades; power <= last; power += decades)
+            for (const double step : steps) {
+                const double tick = step * std::pow(10, power);
+                if (tick >= low * (1 - hair) && tick <= high * (1 + hair)) ticks.push_back(tick);
+            }
+        return ticks;
+    };
+    const auto fits = [most](const std::vector<double>& ticks) { return std::ssize(ticks) <= std::max(3, most); };
+    for (const std::vector<double>& ticks : {ticksOf({1, 2, 5}, 1), ticksOf({1, 3}, 1), ticksOf({1}, 1)})
+        if (fits(ticks)) return ticks;
+    for (int decades = 2;; ++decades)
+        if (const std::vector<double> ticks = ticksOf({1}, decades); fits(ticks)) return ticks;
 }
 
 }  // namespace plot

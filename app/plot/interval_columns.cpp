@@ -18,7 +18,7 @@ double nameWidth(const Canvas& canvas, const IntervalRow& row) {
 
 // The widest heading is broken into two lines, so a column need not be as wide as it.
 double headingWidth(const Canvas& canvas, const QString& heading) {
-    return std::min(canvas.widthOf(heading, Type::Small), 6.9 * canvas.em());
+    return std::min(canvas.widthOf(heading, Type::Small) + 0.2 * canvas.em(), 6.9 * canvas.em());
 }
 
 struct NaturalWidths {

@@ -6,10 +6,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/plot/axis.h"
 #include "app/plot/canvas.h"
 #include "app/plot/interval_columns.h"
 #include "app/plot/number_text.h"
+#include "app/plot/row_axis.h"
 
 namespace plot {
 namespace {
@@ -26,24 +26,6 @@ QRectF slice(const QRectF& column, double top, double height) {
     return {column.left(), top, column.width(), height};
 }
 
-Scale scaleFor(const IntervalRows& rows, const QRectF& plot) {
-    if (rows.scale == RowScale::Share) return {.low = 0, .high = 1, .start = plot.left(), .end = plot.right()};
-    double low = 0, high = 0;
-    const auto reach = [&](const std::optional<core::Limits>& limits) {
-        if (limits) low = std::min(low, limits->low), high = std::max(high, limits->high);
-    };
-    for (const IntervalRow* row : allRows(rows)) {
-        reach(row->thick);
-        reach(row->thin);
-        if (row->value) reach(core::Limits{*row->value, *row->value});
-    }
-    const double least = 0.1;  // either side of zero, so that the zero line never lies on the edge
-    return {.low = std::min(-least, std::floor(low * 10) / 10),
-            .high = std::max(least, std::ceil(high * 10) / 10),
-            .start = plot.left(),
-            .end = plot.right()};
-}
-
 class RowPainter {
   public:
     RowPainter(Canvas& canvas, const QRectF& area, const IntervalRows& rows)
@@ -51,9 +33,9 @@ class RowPainter {
           rows_(rows),
           area_(area),
           columns_(intervalColumns(canvas, area, rows)),
-          scale_(scaleFor(rows, columns_.plot)) {}
+          axis_(rows, columns_.plot) {}
 
-    void paint() {
+    double paint() {
         const double em = canvas_.em();
         const double headings = headingLines() * canvas_.lineHeight(Type::Small) + 0.4 * em;
         const double remarks = remarksHeight();
@@ -73,7 +55,7 @@ class RowPainter {
         if (shown < wanted) drawLeftOut(wanted - shown, top + shown * pitch, pitch);
         if (rows_.pooled) drawPooled(top + (lines - 1) * pitch, pitch);
         drawAxis(bottom);
-        drawRemarks(bottom + axis);
+        return drawRemarks(bottom + axis);
     }
 
   private:
@@ -117,17 +99,16 @@ class RowPainter {
     }
 
     std::vector<double> ticks() const {
-        const int most = std::max(3, static_cast<int>(columns_.plot.width() / (3.4 * canvas_.em())));
-        return rows_.scale == RowScale::Share ? shareTicks(1, most) : differenceTicks(scale_.low, scale_.high, most);
+        return axis_.ticks(std::max(3, static_cast<int>(columns_.plot.width() / (3.4 * canvas_.em()))));
     }
 
     void drawGrid(double top, double bottom) {
         for (const double tick : ticks()) {
-            const double x = scale_.at(tick);
+            const double x = axis_.at(tick);
             canvas_.stroke({x, top}, {x, bottom}, canvas_.palette().grid, 0.06);
         }
-        if (rows_.scale == RowScale::Difference)
-            canvas_.stroke({scale_.at(0), top}, {scale_.at(0), bottom}, canvas_.palette().axis, 0.09);
+        if (const auto neutral = axis_.neutral())
+            canvas_.stroke({axis_.at(*neutral), top}, {axis_.at(*neutral), bottom}, canvas_.palette().axis, 0.09);
     }
 
     void drawAxis(double bottom) {
@@ -135,11 +116,10 @@ class RowPainter {
         const Palette& palette = canvas_.palette();
         canvas_.stroke({columns_.plot.left(), bottom}, {columns_.plot.right(), bottom}, palette.axis, 0.07);
         for (const double tick : ticks()) {
-            const double x = scale_.at(tick);
+            const double x = axis_.at(tick);
             canvas_.stroke({x, bottom}, {x, bottom + 0.2 * em}, palette.axis, 0.07);
-            const QString label = rows_.scale == RowScale::Share ? shareText(tick) : pointsText(tick);
-            canvas_.line({x - 2 * em, bottom + 0.25 * em, 4 * em, em}, Qt::AlignHCenter | Qt::AlignTop, label,
-                         palette.quietText, Type::Small);
+            canvas_.line({x - 1.7 * em, bottom + 0.25 * em, 3.4 * em, em}, Qt::AlignHCenter | Qt::AlignTop,
+                         axis_.labelOf(tick), palette.quietText, Type::Small);
         }
         const QRectF below(columns_.plot.left() - kColumnGap * em / 2, bottom + 1.25 * em,
                            columns_.plot.width() + kColumnGap * em, em);
@@ -148,7 +128,7 @@ class RowPainter {
 
     // The two sides meet at zero; where one is too short for its words they may reach out to the columns beside the plot.
     void drawSides(const QRectF& below) {
-        const double em = canvas_.em(), zero = scale_.at(0), gap = 0.7 * em;
+        const double em = canvas_.em(), zero = axis_.at(axis_.neutral().value_or(0)), gap = 0.7 * em;
         const double leftEnd = area_.left(), rightEnd = area_.right();
         canvas_.line({leftEnd, below.top(), zero - gap - leftEnd, em}, Qt::AlignRight | Qt::AlignTop,
                      QStringLiteral("← ") + rows_.lowSide, canvas_.palette().quietText, Type::Small);
@@ -180,10 +160,17 @@ class RowPainter {
     void drawLimits(const std::optional<core::Limits>& limits, double y, double width, bool hasEnds,
                     const QColor& color) {
         if (!limits) return;
-        const double low = scale_.at(limits->low), high = scale_.at(limits->high), end = 0.24 * canvas_.em();
+        const double low = axis_.at(limits->low), high = axis_.at(limits->high), end = 0.24 * canvas_.em();
         canvas_.stroke({low, y}, {high, y}, color, width);
-        if (!hasEnds) return;
-        for (const double x : {low, high}) canvas_.stroke({x, y - end}, {x, y + end}, color, width);
+        for (const double limit : {limits->low, limits->high}) {
+            const double x = axis_.at(limit), inwards = limit == limits->low ? end : -end;
+            if (axis_.isBeyond(limit)) {
+                canvas_.stroke({x, y}, {x + 1.5 * inwards, y - end}, color, 0.09);
+                canvas_.stroke({x, y}, {x + 1.5 * inwards, y + end}, color, 0.09);
+            } else if (hasEnds) {
+                canvas_.stroke({x, y - end}, {x, y + end}, color, width);
+            }
+        }
     }
 
     void drawRow(const IntervalRow& row, double top, double pitch) {
@@ -194,7 +181,7 @@ class RowPainter {
         drawLimits(row.thin, y, 0.09, true, color);
         drawLimits(row.thick, y, row.mark == RowMark::Square ? 0.12 : 0.26, false, color);
         if (!row.value) return;
-        const QPointF place(scale_.at(*row.value), y);
+        const QPointF place(axis_.at(*row.value), y);
         if (row.mark == RowMark::Square) {
             canvas_.marker(place, Marker::Square, 0.3 + 0.55 * std::sqrt(row.weight), palette.look(0).line);
             return;
@@ -209,10 +196,10 @@ class RowPainter {
         canvas_.stroke({area_.left(), top}, {area_.right(), top}, palette.grid, 0.06);
         drawTexts(row, top, pitch, Type::Bold);
         if (!row.value || !row.thick) return;
-        const double y = top + pitch / 2, half = 0.36 * canvas_.em(), x = scale_.at(*row.value);
-        QPainterPath diamond(QPointF(scale_.at(row.thick->low), y));
+        const double y = top + pitch / 2, half = 0.36 * canvas_.em(), x = axis_.at(*row.value);
+        QPainterPath diamond(QPointF(axis_.at(row.thick->low), y));
         diamond.lineTo(x, y - half);
-        diamond.lineTo(scale_.at(row.thick->high), y);
+        diamond.lineTo(axis_.at(row.thick->high), y);
         diamond.lineTo(x, y + half);
         diamond.closeSubpath();
         canvas_.fill(diamond, palette.text);
@@ -226,24 +213,25 @@ class RowPainter {
                      canvas_.palette().quietText, Type::Small);
     }
 
-    void drawRemarks(double top) {
+    double drawRemarks(double top) {
         for (const QString& remark : rows_.remarks)
             top += canvas_.paragraph({area_.left(), top, area_.width(), canvas_.em()}, remark, canvas_.palette().text,
                                      Type::Plain, kMostRemarkLines) +
                    0.2 * canvas_.em();
+        return top;
     }
 
     Canvas& canvas_;
     const IntervalRows& rows_;
     QRectF area_;
     IntervalColumns columns_;
-    Scale scale_;
+    RowAxis axis_;
 };
 
 }  // namespace
 
-void drawIntervalRows(Canvas& canvas, const QRectF& area, const IntervalRows& rows) {
-    RowPainter(canvas, area, rows).paint();
+double drawIntervalRows(Canvas& canvas, const QRectF& area, const IntervalRows& rows) {
+    return RowPainter(canvas, area, rows).paint();
 }
 
 }  // namespace plot

@@ -32,7 +32,7 @@ struct IntervalRow {
     QString hint;
 };
 
-enum class RowScale { Share, Difference };
+enum class RowScale { Share, Difference, Ratio, Day };
 
 struct IntervalRows {
     QString nameHeading;
@@ -41,10 +41,11 @@ struct IntervalRows {
     std::vector<IntervalRow> rows;
     std::optional<IntervalRow> pooled;
     RowScale scale{RowScale::Share};
-    QString lowSide, highSide;  // what a point left and right of zero means
+    QString lowSide, highSide;  // what a point left and right of zero, or of a ratio of one, means
     QStringList remarks;        // sentences below
 };
 
-void drawIntervalRows(Canvas& canvas, const QRectF& area, const IntervalRows& rows);
+/// Returns where they end: at most the area's bottom.
+double drawIntervalRows(Canvas& canvas, const QRectF& area, const IntervalRows& rows);
 
 }  // namespace plot

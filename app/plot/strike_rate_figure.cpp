@@ -18,7 +18,10 @@ class StrikeRateFigure : public Figure {
 
   public:
     explicit StrikeRateFigure(const core::Comparison& comparison)
-        : arms_(comparison.arms), day_(comparison.horizonDay), level_(comparison.level) {}
+        : arms_(comparison.arms),
+          day_(comparison.horizonDay),
+          level_(comparison.level),
+          interval_(comparison.interval) {}
 
     QString sentence() const override {
         std::vector<const core::Arm*> known;
@@ -37,8 +40,9 @@ class StrikeRateFigure : public Figure {
 
     QString method() const override {
         if (arms_.empty()) return {};
-        const QString counted = tr("Rooted of those assessed at day %1. Thick: Wilson's %2 interval, as counted.")
-                                    .arg(countText(day_), levelText(level_));
+        const QString counted =
+            tr("Rooted of those assessed at day %1. Thick: %2 interval, as counted (%3).")
+                .arg(countText(day_), levelText(level_), QString::fromUtf8(core::nameOf(interval_)));
         return hasSpread() ? counted + u' ' + tr("Thin: allowing for the spread between batches.") : counted;
     }
 
@@ -108,6 +112,7 @@ class StrikeRateFigure : public Figure {
     std::vector<core::Arm> arms_;
     int day_{};
     double level_{};
+    core::RateInterval interval_{};
 };
 
 }  // namespace

@@ -28,3 +28,19 @@ TEST(DifferenceTicks, HoldZero) {
     EXPECT_THAT(plot::differenceTicks(-0.2, 0.4, 9), testing::Contains(testing::DoubleNear(0, 1e-12)));
     EXPECT_THAT(plot::differenceTicks(-1, 1, 3), ElementsAre(-1, 0, 1));
 }
+
+TEST(RatioTicks, AreRoundAndSymmetricAboutOne) {
+    EXPECT_THAT(plot::ratioTicks(0.5, 2, 9), testing::ElementsAre(0.5, 1, 2));
+    EXPECT_THAT(plot::ratioTicks(0.1, 10, 9), testing::ElementsAre(0.1, testing::DoubleEq(0.2), 0.5, 1, 2, 5, 10));
+    EXPECT_THAT(plot::ratioTicks(0.01, 100, 5),
+                testing::ElementsAre(testing::DoubleEq(0.01), testing::DoubleEq(0.1), 1, 10, 100));
+    EXPECT_THAT(plot::ratioTicks(0.01, 100, 3), testing::ElementsAre(testing::DoubleEq(0.01), 1, 100));
+}
+
+TEST(RatioTicks, NeverAreMoreThanAskedFor) {
+    for (const double low : {1e-9, 0.02, 0.7, 300.0})
+        for (const double factor : {1.0, 1.5, 40.0, 1e12})
+            for (const int most : {3, 4, 7, 12})
+                EXPECT_LE(plot::ratioTicks(low, low * factor, most).size(), static_cast<std::size_t>(most))
+                    << low << " times " << factor << ", at most " << most;
+}

@@ -72,13 +72,11 @@ core::Pair pairOf(const core::Arm& first, const core::Arm& second, int firstInde
 }
 
 void addPooled(core::Pair& pair) {
-    pair.pooled = {.strata = static_cast<int>(pair.bySpecies.size()),
-                   .oddsRatio = 2.3,
-                   .oddsRatioLimits = {1.3, 4.1},
-                   .riskDifference = 0.16,
-                   .riskDifferenceLimits = {0.05, 0.27},
-                   .cmhP = 0.004,
-                   .agreementP = 0.42};
+    core::Pooled& pooled = pair.pooled;
+    pooled.strata = static_cast<int>(pair.bySpecies.size());
+    pooled.oddsRatio = 2.3, pooled.oddsRatioLimits = {.low = 1.3, .high = 4.1};
+    pooled.riskDifference = 0.16, pooled.riskDifferenceLimits = {.low = 0.05, .high = 0.27};
+    pooled.cmhP = 0.004, pooled.agreementP = 0.42;
 }
 
 core::Comparison compared(core::Arm first, core::Arm second) {
@@ -88,13 +86,10 @@ core::Comparison compared(core::Arm first, core::Arm second) {
     comparison.level = kLevel;
     comparison.arms = {std::move(first), std::move(second)};
     comparison.pairs = {pairOf(comparison.arms[0], comparison.arms[1], 0, 1)};
-    comparison.spread = {.intraclassCorrelation = 0.08,
-                         .limits = {.low = 0.02, .high = 0.21},
-                         .designEffect = 1.7,
-                         .isFromRecords = true,
-                         .weightOfRecords = 0.6,
-                         .groups = 4,
-                         .batches = 12};
+    core::Spread& spread = comparison.spread;
+    spread.intraclassCorrelation = 0.08, spread.limits = {.low = 0.02, .high = 0.21};
+    spread.designEffect = 1.7, spread.isFromRecords = true, spread.weightOfRecords = 0.6;
+    spread.groups = 4, spread.batches = 12;
     comparison.inWords = comparison.pairs[0].inWords;
     return comparison;
 }
@@ -166,14 +161,11 @@ core::Comparison manyArms(int count) {
 }
 
 core::Comparison nothing() {
-    return {.horizonDay = 28,
-            .horizonReason = "the logbook's",
-            .level = kLevel,
-            .arms = {},
-            .pairs = {},
-            .spread = {},
-            .cautions = {},
-            .inWords = "Nothing to compare."};
+    core::Comparison comparison;
+    comparison.horizonDay = 28, comparison.horizonReason = "the logbook's";
+    comparison.level = kLevel;
+    comparison.inWords = "Nothing to compare.";
+    return comparison;
 }
 
 core::Comparison neverChecked() {

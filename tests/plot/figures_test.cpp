@@ -7,19 +7,25 @@
 #include <functional>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "app/plot/difference_figure.h"
+#include "app/plot/dose_figure.h"
 #include "app/plot/figure_font.h"
 #include "app/plot/forest_figure.h"
+#include "app/plot/goes_with_figure.h"
 #include "app/plot/number_text.h"
 #include "app/plot/palette.h"
 #include "app/plot/rooted_by_day_figure.h"
 #include "app/plot/save_figure.h"
+#include "app/plot/speed_figure.h"
+#include "app/plot/strike_chart_figure.h"
 #include "app/plot/strike_rate_figure.h"
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"
 #include "tests/plot/comparison_examples.h"
+#include "tests/plot/more_examples.h"
 
 namespace {
 
@@ -33,6 +39,28 @@ void addAll(std::vector<Case>& cases, const std::string& name, const core::Compa
     cases.push_back({name + ", strike rates", plot::strikeRateFigure(comparison)});
     cases.push_back({name + ", forest", plot::forestFigure(comparison, 0)});
     cases.push_back({name + ", difference", plot::differenceFigure(comparison, 0)});
+    cases.push_back({name + ", speeds", plot::speedFigure(examples::withSpeeds(comparison))});
+    cases.push_back({name + ", no speeds", plot::speedFigure(comparison)});
+}
+
+void addDoses(std::vector<Case>& cases) {
+    for (const auto& [name, series] :
+         {std::pair("doses", examples::doseSeries()), std::pair("two doses", examples::twoDoses()),
+          std::pair("endless doses", examples::endlessDoses()), std::pair("crowded doses", examples::crowdedDoses()),
+          std::pair("no doses", core::DoseSeries{})})
+        cases.push_back({name, plot::doseFigure(series, 0.95)});
+}
+
+void addRecordsOfMany(std::vector<Case>& cases) {
+    for (const int count : {0, 1, 3, 12, 40})
+        cases.push_back(
+            {std::to_string(count) + " associations", plot::goesWithFigure(examples::goesWith(count), 0.95)});
+    for (const int count : {0, 1, 2, 12, 40}) {
+        const core::StrikeChart chart = examples::strikeChart(count);
+        const QString last = count > 0 ? QString::fromStdString(chart.batches.back().code) : QString();
+        cases.push_back({std::to_string(count) + " batches", plot::strikeChartFigure(chart, last)});
+        cases.push_back({std::to_string(count) + " batches, none of them chosen", plot::strikeChartFigure(chart, {})});
+    }
 }
 
 core::Comparison singleLook() {
@@ -77,6 +105,8 @@ const std::vector<Case>& allCases() {
         addAll(cases, "large counts", largeCounts());
         cases.push_back({"one batch", plot::rootedByDayFigure(examples::batchSummary(), QStringLiteral("B260047K"))});
         cases.push_back({"a new batch", plot::rootedByDayFigure(core::BatchSummary{}, QStringLiteral("B260048N"))});
+        addDoses(cases);
+        addRecordsOfMany(cases);
         return cases;
     }();
     return all;
