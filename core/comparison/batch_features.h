@@ -12,6 +12,7 @@ namespace core {
 
 struct Feature {
     std::string name;
+    bool isPlant{};
     std::vector<double> values;  // one a batch
     int batches{};               // with a value other than 0
 };

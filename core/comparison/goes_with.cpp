@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "core/comparison/batch_features.h"
 #include "core/comparison/course.h"
@@ -10,12 +11,15 @@
 #include "stats/numeric/distribution_tails.h"
 #include "stats/numeric/normal_quantile.h"
 #include "stats/regression/firth_logistic.h"
+#include "stats/several_proportions/holm_adjustment.h"
 
 namespace core {
 namespace {
 
-constexpr std::size_t batchesAFeature =
-    3;  // fewer, and the spread between batches can't be seen (common practice asks for ten)
+// Fewer, and the spread between batches can hardly be seen (common practice asks for ten).
+constexpr std::size_t batchesAFeature = 2;
+// The penalty's derivatives take steps as the rows times the cube of the coefficients; this many take about a second.
+constexpr double mostSteps = 500'000;
 
 struct Rows {
     std::vector<const BatchRecord*> batches;
@@ -40,28 +44,64 @@ void putFeatures(const std::vector<Feature>& features, std::vector<stats::Binomi
     }
 }
 
+// Batches that nothing on record tells apart, put together: the fit is the same and much quicker.
+std::vector<stats::BinomialRow> patternsOf(std::span<const stats::BinomialRow> rows) {
+    std::map<std::vector<double>, stats::BinomialRow> patterns;
+    for (const stats::BinomialRow& row : rows) {
+        stats::BinomialRow& pattern = patterns[row.covariates];
+        pattern.covariates = row.covariates;
+        pattern.successes += row.successes;
+        pattern.trials += row.trials;
+    }
+    std::vector<stats::BinomialRow> result;
+    for (auto& [covariates, pattern] : patterns) result.push_back(std::move(pattern));
+    return result;
+}
+
 // A column that those before it already tell is named and left out; what remains can be fitted.
 stats::FirthLogistic fitWithoutTwins(Rows& rows, std::vector<Feature>& features, double level, GoesWith& answer) {
     for (;;) {
         putFeatures(features, rows.counts);
-        const stats::LogisticFit fit = stats::firthFit(rows.counts);
-        if (fit.problem != stats::FitProblem::Collinear || !fit.collinearCovariate) break;
+        const std::vector<stats::BinomialRow> patterns = patternsOf(rows.counts);
+        const double steps =
+            static_cast<double>(patterns.size()) * std::pow(static_cast<double>(features.size() + 1), 3);
+        if (steps > mostSteps) {
+            answer.whyNot =
+                "So many things on record differ between these batches that setting them side by side would take too "
+                "long: choose one plant, or one trial.";
+            return {};
+        }
+        const stats::LogisticFit fit = stats::firthFit(patterns);
+        if (fit.problem != stats::FitProblem::Collinear || !fit.collinearCovariate)
+            return stats::firthLogistic(patterns, level);
         const auto twin = features.begin() + static_cast<std::ptrdiff_t>(*fit.collinearCovariate);
         answer.cannotBeTold.push_back(twin->name);
         features.erase(twin);
-        if (features.empty()) return {};
     }
-    return stats::firthLogistic(rows.counts, level);
+}
+
+// Pearson's, over single batches: those put together for the fit still differ by luck.
+double dispersionOf(std::span<const stats::BinomialRow> rows, std::span<const double> coefficients, int degrees) {
+    double chiSquare = 0;
+    for (const stats::BinomialRow& row : rows) {
+        double logOdds = coefficients[0];
+        for (std::size_t i = 0; i < row.covariates.size(); ++i) logOdds += coefficients[i + 1] * row.covariates[i];
+        const double rate = 1 / (1 + std::exp(-logOdds)), variance = row.trials * rate * (1 - rate);
+        if (variance > 0) chiSquare += std::pow(row.successes - row.trials * rate, 2) / variance;
+    }
+    return degrees > 0 ? std::max(1.0, chiSquare / degrees) : 1;
 }
 
 Association associationFrom(const Feature& feature, const stats::Coefficient& coefficient) {
     Association association{.name = feature.name,
+                            .isPlant = feature.isPlant,
                             .batches = feature.batches,
                             .oddsRatio = std::exp(coefficient.estimate),
                             .asCounted = {.low = 0, .high = HUGE_VAL},
                             .withSpread = {},
                             .asCountedP = coefficient.p.value_or(1),
-                            .withSpreadP = {}};
+                            .withSpreadP = {},
+                            .holmP = {}};
     if (coefficient.limits)
         association.asCounted = {.low = std::exp(coefficient.limits->low), .high = std::exp(coefficient.limits->high)};
     return association;
@@ -81,11 +121,40 @@ void widen(const stats::Coefficient& coefficient, double dispersion, int degrees
         association.withSpreadP = stats::studentTwoSidedTail(std::sqrt(*coefficient.chiSquare / dispersion), degrees);
 }
 
+// That plants differ is no news; they are in the fit so that other things are compared within plants.
+void adjustForAllLookedAt(std::vector<Association>& associations) {
+    std::vector<double> p;
+    for (const Association& each : associations)
+        if (!each.isPlant && each.withSpreadP) p.push_back(*each.withSpreadP);
+    const std::vector<double> adjusted = stats::holmAdjustment(p);
+    std::size_t next = 0;
+    for (Association& each : associations)
+        if (!each.isPlant && each.withSpreadP) each.holmP = adjusted[next++];
+}
+
+void fill(Rows& rows, std::vector<Feature>& features, double level, GoesWith& answer) {
+    const stats::FirthLogistic fit = fitWithoutTwins(rows, features, level, answer);
+    if (!fit.fit.exists) {
+        if (answer.whyNot.empty()) answer.whyNot = "No regression could be fitted to these batches.";
+        return;
+    }
+    const int degrees = static_cast<int>(rows.counts.size()) - static_cast<int>(fit.coefficients.size());
+    answer.dispersion = dispersionOf(rows.counts, fit.fit.coefficients, degrees);
+    for (const stats::BinomialRow& row : rows.counts)
+        answer.rows.push_back({.rooted = row.successes, .assessed = row.trials, .values = row.covariates});
+    for (std::size_t i = 0; i < features.size(); ++i) {
+        const stats::Coefficient& coefficient = fit.coefficients[i + 1];
+        answer.associations.push_back(associationFrom(features[i], coefficient));
+        widen(coefficient, answer.dispersion, degrees, level, answer.associations.back());
+    }
+    adjustForAllLookedAt(answer.associations);
+}
+
 std::string inWordsOf(const GoesWith& answer, double level) {
     if (!answer.whyNot.empty()) return answer.whyNot;
     std::vector<std::string> clear;
     for (const Association& each : answer.associations)
-        if (each.withSpread && (each.withSpread->low > 1 || each.withSpread->high < 1))
+        if (each.holmP && *each.holmP < 1 - level)
             clear.push_back(each.name + " (" + (each.oddsRatio > 1 ? "better" : "worse") + ")");
     const std::string from = "In " + counted(answer.batches, "batch", "batches") + ", ";
     const std::string warning =
@@ -93,8 +162,10 @@ std::string inWordsOf(const GoesWith& answer, double level) {
         "chance would tell.";
     if (clear.empty())
         return from + "allowing for the spread between them, nothing on record went clearly with rooting (" +
-               levelWords(level) + " intervals)." + warning;
-    return from + "allowing for the spread between them and for the rest on record, these went with rooting: " +
+               levelWords(level) + " level, with so many looked at)." + warning;
+    return from +
+           "allowing for the spread between them, for the rest on record and for how many were looked at, these went "
+           "with rooting: " +
            listed(clear) + "." + warning;
 }
 
@@ -114,21 +185,7 @@ GoesWith goesWithRooting(const Shelves& shelves, std::span<const BatchRecord* co
         answer.whyNot = "There are " + counted(answer.batches, "batch", "batches") + " and " +
                         counted(static_cast<int>(features.size()), "thing", "things") +
                         " on record that differ between them: too few batches to say what went with rooting.";
-    if (answer.whyNot.empty()) {
-        const stats::FirthLogistic fit = fitWithoutTwins(rows, features, level, answer);
-        if (!fit.fit.exists)
-            answer.whyNot = "No regression could be fitted to these batches.";
-        else if (fit.fit.degreesOfFreedom > 0 && fit.fit.pearsonChiSquare)
-            answer.dispersion = std::max(1.0, *fit.fit.pearsonChiSquare / fit.fit.degreesOfFreedom);
-        if (fit.fit.exists)
-            for (const stats::BinomialRow& row : rows.counts)
-                answer.rows.push_back({.rooted = row.successes, .assessed = row.trials, .values = row.covariates});
-        for (std::size_t i = 0; fit.fit.exists && i < features.size(); ++i) {
-            const stats::Coefficient& coefficient = fit.coefficients[i + 1];
-            answer.associations.push_back(associationFrom(features[i], coefficient));
-            widen(coefficient, answer.dispersion, fit.fit.degreesOfFreedom, level, answer.associations.back());
-        }
-    }
+    if (answer.whyNot.empty()) fill(rows, features, level, answer);
     answer.inWords = inWordsOf(answer, level);
     return answer;
 }

@@ -14,12 +14,14 @@ namespace core {
 
 struct Association {
     std::string name;  // "medium perlite, against coir", "IBA, each tenfold dose"
+    bool isPlant{};    // one plant against another: no news, and not looked for
     int batches{};     // that have it; for doses, that were treated
     double oddsRatio{1};
     Limits asCounted;                  // profile of the penalised likelihood; either end may be infinite or 0
     std::optional<Limits> withSpread;  // the same, widened by the spread between batches
     double asCountedP{1};
     std::optional<double> withSpreadP;
+    std::optional<double> holmP;  // the same, adjusted for all that were looked at but plants
 };
 
 /// One batch as the regression sees it.
