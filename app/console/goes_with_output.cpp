@@ -16,7 +16,8 @@ Json goesWithJson(const core::GoesWith& answer) {
                         {"as_counted", limits(each.asCounted)},
                         {"with_spread", limits(each.withSpread)},
                         {"p_as_counted", figure(each.asCountedP)},
-                        {"p_with_spread", figure(each.withSpreadP)}});
+                        {"p_with_spread", figure(each.withSpreadP)},
+                        {"p_holm", figure(each.holmP)}});
     return {{"associations", std::move(list)},
             {"cannot_be_told", answer.cannotBeTold},
             {"dispersion", figure(answer.dispersion)},

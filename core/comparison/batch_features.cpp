@@ -21,7 +21,7 @@ void addFeature(std::string name, std::vector<double> values, std::vector<Featur
     const bool differs =
         std::any_of(values.begin(), values.end(), [&](double value) { return value != values.front(); });
     if (!differs || with < fewestBatches || (without > 0 && without < fewestBatches)) return;
-    features.push_back({.name = std::move(name), .values = std::move(values), .batches = with});
+    features.push_back({.name = std::move(name), .isPlant = false, .values = std::move(values), .batches = with});
 }
 
 template <class Thing, class NameOf>
@@ -93,6 +93,7 @@ std::vector<Feature> featuresOf(const Shelves& shelves, Batches batches) {
     addLevels(
         "plant", namesOfAll(shelves.plants, [](const Plant& plant) { return fullName(plant); }), batches,
         [](const Batch& batch) { return batch.plant.value; }, features);
+    for (Feature& feature : features) feature.isPlant = true;
     addLevels(
         "method", namesOfAll(shelves.methods, plainName<Method>), batches,
         [](const Batch& batch) { return batch.method.value; }, features);
