@@ -150,7 +150,10 @@ double curveOf(const std::vector<SimulatedTray>& trays) {
 
 void addErrors(const std::string& rule, const std::array<double, 2>& rate, const Season& season, const Cell& cell,
                Tally& tally) {
-    tally.add(rule + ": rate", cell, true, rate[1] - season.plan.rate[1]);
+    // Errors of opposite sign at low and high rates would cancel in a mean over both.
+    const double truth = season.plan.rate[1], middle = 0.5;
+    if (truth < middle) tally.add(rule + ": low rate", cell, true, rate[1] - truth);
+    if (truth > middle) tally.add(rule + ": high rate", cell, true, rate[1] - truth);
     tally.add(rule + ": difference", cell, true, rate[0] - rate[1] - (season.plan.rate[0] - season.plan.rate[1]));
 }
 

@@ -224,13 +224,14 @@ std::string error(const Count& count) {
 void writeHorizon(std::ostream& out, const Tally& tally) {
     out << "\n## Looks that straddle the horizon\n\nFour trays an arm, equal arms, looks on days of their own. For "
            "each way to count: mean error "
-           "of the second arm's rate and of the difference, in points of\n100 (root mean square in brackets); how "
+           "of the second arm's rate, where the true one is below and above 0.5, and of the difference, in points "
+           "of\n100 (root mean square in brackets); how "
            "often the interval with "
            "spread holds the rate and how often equal arms are called different by the guarded t test, in %. Over\nall "
            "four correlations.\n";
     for (int scene = 0; scene < static_cast<int>(horizonScenes().size()); ++scene) {
         out << "\n" << horizonScenes()[static_cast<std::size_t>(scene)].name << ":\n";
-        heading(out, {"", "rate", "difference", "covers", "called different"});
+        heading(out, {"", "rate below 0.5", "rate above 0.5", "difference", "covers", "called different"});
         const auto all = [&](const std::string& thing) {
             Count count;
             for (const double correlation : correlations)
@@ -238,8 +239,9 @@ void writeHorizon(std::ostream& out, const Tally& tally) {
             return count;
         };
         const auto row = [&](const std::string& rule) {
-            line(out, {rule, error(all(rule + ": rate")), error(all(rule + ": difference")),
-                       percent(all(rule + ": covers")), percent(all(rule + ": differ"))});
+            line(out,
+                 {rule, error(all(rule + ": low rate")), error(all(rule + ": high rate")),
+                  error(all(rule + ": difference")), percent(all(rule + ": covers")), percent(all(rule + ": differ"))});
         };
         for (const NamedRule& rule : horizonRules()) row(rule.name);
         row(curveAtHorizon);
