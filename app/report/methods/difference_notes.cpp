@@ -11,8 +11,22 @@
 namespace report {
 namespace {
 
+// A line of R that looks for the end of the interval between two differences on either side of it; an end at all or nothing is that.
+QString endForR(char sign, double from, double until, double found, double level) {
+    if (std::abs(found) >= 1) return QStringLiteral("%1    # %2").arg(forR(found), fixedForR(found, 4));
+    return QStringLiteral("uniroot(function(d) z(d) %1 qnorm((1 + %2) / 2), c(%3, %4), tol = 1e-9)$root    # %5")
+        .arg(QLatin1Char(sign))
+        .arg(forR(level), fixedForR(from, 6), fixedForR(until, 6), fixedForR(found, 4));
+}
+
 MethodNote scoreNote(const ComparedPair& compared) {
     MethodNote note = pairNote(QStringLiteral("difference"), compared);
+    constexpr double nearlyAll = 0.999999;  // at 1 itself no two rates are left to look among
+    const core::Limits& limits = compared.pair.difference->miettinenNurminen;
+    const double value = std::clamp(compared.pair.difference->value, -nearlyAll, nearlyAll);
+    note.numbers[QStringLiteral("low_line_r")] = endForR('-', (limits.low - 1) / 2, value, limits.low, compared.level);
+    note.numbers[QStringLiteral("high_line_r")] =
+        endForR('+', value, (limits.high + 1) / 2, limits.high, compared.level);
     putLimits(note.numbers, compared.pair.difference->miettinenNurminen);
     return note;
 }

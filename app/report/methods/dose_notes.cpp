@@ -82,9 +82,10 @@ QString fitForR(bool isFirth) {
     if (!isFirth) return QStringLiteral("fit <- glm(cbind(y, n - y) ~ L + I(L^2), binomial); b <- unname(coef(fit))");
     return QStringLiteral(
         "X <- cbind(1, L, L^2)\n"
-        "plus <- function(b) { p <- plogis(X %*% b); sum(y * log(p) + (n - y) * log(1 - p)) + "
+        "plus <- function(b) { p <- plogis(X %*% b); sum(dbinom(y, n, p, log = TRUE)) + "
         "determinant(t(X) %*% (X * c(n * p * (1 - p))))$modulus / 2 }\n"
-        "b <- optim(c(0, 0, 0), function(b) -plus(b), method = \"BFGS\", control = list(reltol = 1e-15, maxit = "
+        "b <- optim(c(0, 0, 0), function(b) -max(plus(b), -1e6), method = \"BFGS\", control = list(reltol = 1e-15, "
+        "maxit = "
         "1000))$par; p <- c(plogis(X %*% b))");
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/report/methods/pair_numbers.h"
 
+#include <QLocale>
 #include <cmath>
 
 #include "app/plot/number_text.h"
@@ -21,8 +22,30 @@ std::vector<int> inARow(std::vector<int> first, const std::vector<int>& second) 
     return first;
 }
 
+// A line of R that looks for the end of an interval between two numbers on either side of it.
+QString searchForR(const QString& function, double from, double until, double found, int decimals) {
+    return QStringLiteral("uniroot(%1, c(%2, %3), tol = 1e-9)$root    # %4")
+        .arg(function, QLocale::c().toString(from, 'g', 3), QLocale::c().toString(until, 'g', 3),
+             fixedForR(found, decimals));
+}
+
+// Where one arm has none rooted the ratio is 0 or infinite, and so is one end.
+void putRatioLines(Numbers& numbers, const core::Limits& limits, double ratio) {
+    constexpr double aside = 50;
+    const QString over = QStringLiteral("over");
+    const bool isBetween = ratio > 0 && std::isfinite(ratio);
+    numbers[QStringLiteral("low_line_r")] =
+        limits.low > 0 ? searchForR(over, limits.low / 2, isBetween ? ratio : limits.low * aside, limits.low, 2)
+                       : QStringLiteral("0    # 0.00");
+    numbers[QStringLiteral("high_line_r")] =
+        std::isfinite(limits.high)
+            ? searchForR(over, isBetween ? ratio : limits.high / aside, limits.high * 2, limits.high, 2)
+            : QStringLiteral("Inf    # Inf");
+}
+
 MethodNote ratioNote(const ComparedPair& compared) {
     MethodNote note = pairNote(QStringLiteral("ratio"), compared);
+    putRatioLines(note.numbers, compared.pair.koopman, *compared.pair.riskRatio);
     put(note.numbers, QStringLiteral("ratio"), *compared.pair.riskRatio, 2);
     putLimits(note.numbers, compared.pair.koopman, 2);
     return note;
@@ -36,6 +59,9 @@ MethodNote oddsNote(const ComparedPair& compared) {
     note.numbers[QStringLiteral("plain")] = plot::decimalText(denominator > 0 ? numerator / denominator : HUGE_VAL, 2);
     put(note.numbers, QStringLiteral("odds_ratio"), *compared.pair.oddsRatio, 2);
     putLimits(note.numbers, compared.pair.oddsRatioExact, 2);
+    note.numbers[QStringLiteral("estimate_r")] = fixedForR(*compared.pair.oddsRatio, 1);
+    note.numbers[QStringLiteral("limits_r")] =
+        fixedForR(compared.pair.oddsRatioExact.low, 1) + u' ' + fixedForR(compared.pair.oddsRatioExact.high, 1);
     return note;
 }
 
@@ -129,7 +155,9 @@ std::vector<MethodNote> notesOnCountedPair(const ComparedPair& compared) {
     if (pair.riskRatio) notes.push_back(ratioNote(compared));
     if (pair.oddsRatio) notes.push_back(oddsNote(compared));
     if (!pair.exactTestsLeftOut) notes.push_back(exactNote(QStringLiteral("boschloo_test"), compared, pair.boschloo));
-    notes.push_back(fisherNote(compared));
+    const int rooted = compared.first.rooted + compared.second.rooted;
+    const bool isOneTableOnly = rooted == 0 || rooted == compared.first.assessed + compared.second.assessed;
+    if (!isOneTableOnly) notes.push_back(fisherNote(compared));
     if (!pair.exactTestsLeftOut) notes.push_back(exactNote(QStringLiteral("barnard_test"), compared, pair.barnard));
     notes.push_back(chanceNote(compared));
     return notes;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <QStringList>
 #include <algorithm>
+#include <cmath>
 
 #include "app/report/methods/note_numbers.h"
 #include "app/report/methods/notes.h"
@@ -67,7 +68,8 @@ std::vector<MethodNote> notesOnPlants(const core::Comparison& comparison, int pa
     std::vector<MethodNote> notes;
     Strata telling;
     std::copy_if(pooled.counts.begin(), pooled.counts.end(), std::back_inserter(telling), canTell);
-    if (pooled.oddsRatio) {
+    // 0 and infinite have no interval but "anything".
+    if (pooled.oddsRatio && *pooled.oddsRatio > 0 && std::isfinite(*pooled.oddsRatio)) {
         MethodNote note = strataNote(QStringLiteral("pooled_over_plants"), compared, telling);
         put(note.numbers, QStringLiteral("odds_ratio"), *pooled.oddsRatio, 2);
         putLimits(note.numbers, pooled.oddsRatioLimits, 2);
