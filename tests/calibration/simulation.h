@@ -12,8 +12,7 @@
 namespace calibration {
 
 struct SimulationOptions {
-    int seasons{
-        1000};  // of each kind that go through the whole program; more where figures alone are judged, see studies.h
+    int seasons{300};  // of each kind, through the whole program; more where figures alone are judged, see studies.h
     std::uint64_t seed{20260101};
     int threads{1};
 };
