@@ -113,11 +113,12 @@ std::vector<MethodNote> notesOnCurve(const ShownCurve& curve) {
 }
 
 void putSteps(Numbers& numbers, const std::vector<core::CurveStep>& steps, const QString& suffix) {
+    constexpr double digitsThatCount = 1e9;
     std::vector<double> left, right, share;
     for (const core::CurveStep& step : steps) {
         left.push_back(step.after);
         right.push_back(step.by);
-        share.push_back(step.share);
+        share.push_back(std::round(step.share * digitsThatCount) / digitsThatCount);
     }
     if (steps.empty()) {
         left.push_back(0);

@@ -74,7 +74,8 @@ QString accuracyOf(const QString& function) {
 QString workedOut(const MethodNote& note) {
     QString text = methodText(note);
     QString accuracy;
-    for (const QString& function : functionsBehind(note.page)) accuracy += u'\n' + accuracyOf(function);
+    for (const QString& function : functionsBehind(note.page))
+        if (const QString found = accuracyOf(function); !found.isEmpty()) accuracy += u'\n' + found;
     if (accuracy.isEmpty()) return text;
     return text + QStringLiteral("\n## %1\n").arg(QCoreApplication::translate("MethodNote", "How exact is it?")) +
            accuracy;

@@ -106,10 +106,6 @@ MethodNote asGoodByBatchNote(const ComparedPair& compared, const core::AsGoodAs&
     putMargin(note.numbers, compared, answer);
     putLimits(note.numbers, *answer.withSpread);
     note.numbers[QStringLiteral("answer")] = answer.isShown ? QStringLiteral("it is") : QStringLiteral("not shown");
-    note.numbers[QStringLiteral("y1_r")] = listForR(rootedOf(compared.first.counted));
-    note.numbers[QStringLiteral("n1_r")] = listForR(assessedOf(compared.first.counted));
-    note.numbers[QStringLiteral("y2_r")] = listForR(rootedOf(compared.second.counted));
-    note.numbers[QStringLiteral("n2_r")] = listForR(assessedOf(compared.second.counted));
     return note;
 }
 
