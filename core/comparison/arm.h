@@ -102,7 +102,9 @@ struct Arm {
     int assessed{};                     // fate at the horizon known
     std::optional<double> rate;         // rooted / assessed; absent when nothing is assessed
     std::optional<Limits> asCounted;    // by the interval chosen
-    std::optional<Limits> withSpread;   // tray_interval over batches; absent with one batch or no spread to be seen
+    std::optional<Limits> withSpread;   // tray_interval over batches; absent with one batch
+    bool isSpreadBorrowed{};            // all or none rooted: by the spread of the whole logbook, see borrowSpread()
+    std::optional<double> curveShare;   // rooted by the horizon, read off the curve between its looks
     std::vector<BatchCount> counted;    // batches of which any cutting is assessed
     std::vector<DayShare> rootedByDay;  // on each day on which somebody looked
     std::vector<DayShare> lostByDay;

@@ -60,6 +60,8 @@ std::optional<AsGoodAs> asGoodAs(const ArmRecords& arm, const ArmRecords& other,
 std::string asGoodAsInWords(const ArmRecords& first, const ArmRecords& second, const Pair& pair, Factor factor,
                             double margin) {
     if (!pair.firstAsGood || !pair.secondAsGood) return {};
+    // Where one did better beyond luck, nobody asks any more whether they are alike.
+    if (pair.verdict == Verdict::FirstBetter || pair.verdict == Verdict::SecondBetter) return {};
     const std::string one = nameInWords(factor, first.arm.name), other = nameInWords(factor, second.arm.name);
     if (pair.verdict == Verdict::CannotTellMethodFromStation || pair.verdict == Verdict::TooFewBatches)
         return "Whether " + one + " and " + other + " are as good as each other within " + ofHundred(margin) +

@@ -16,7 +16,7 @@ namespace core {
 [[nodiscard]] std::optional<AsGoodAs> asGoodAs(const ArmRecords& arm, const ArmRecords& other, double margin,
                                                double level);
 
-/// One sentence for the pair: which arm is as good as which, or how much worse it may be.
+/// One sentence for the pair: which arm is as good as which, or how much worse it may be. Empty where the verdict is that one is better.
 [[nodiscard]] std::string asGoodAsInWords(const ArmRecords& first, const ArmRecords& second, const Pair& pair,
                                           Factor factor, double margin);
 

@@ -13,6 +13,7 @@
 #include "core/comparison/speed.h"
 #include "core/comparison/spread.h"
 #include "core/units/figure_text.h"
+#include "stats/time_to_event/curve_quantiles.h"
 
 namespace core {
 namespace {
@@ -61,7 +62,7 @@ std::vector<double> stepsOf(std::span<const ArmRecords> arms) {
     return steps;
 }
 
-void fillCurves(const ComparisonQuestion& question, double level, std::span<const double> steps,
+void fillCurves(const ComparisonQuestion& question, int horizonDay, double level, std::span<const double> steps,
                 const std::stop_token& stop, std::vector<ArmRecords>& arms) {
     const int replicates = affordable(question.bootstrapReplicates, std::accumulate(steps.begin(), steps.end(), 0.0));
     for (std::size_t i = 0; i < arms.size() && !stop.stop_requested(); ++i) {
@@ -76,6 +77,9 @@ void fillCurves(const ComparisonQuestion& question, double level, std::span<cons
         arm.makeup = std::move(curves.makeup);
         arm.ofStuck = curves.ofStuck;
         arm.ofRooted = curves.ofRooted;
+        // Beyond the last look the curve says nothing.
+        if (!arm.looks.empty() && arm.looks.back().day >= horizonDay)
+            arm.curveShare = stats::interpolatedShare(curves.rooting, horizonDay);
         arm.speed = rootingSpeed(arms[i].courses, level, stop);
     }
 }
@@ -87,7 +91,7 @@ PairSettings settingsOf(const ComparisonQuestion& question, const Comparison& co
             .horizonDay = comparison.horizonDay,
             .level = comparison.level,
             .margin = question.margin,
-            .designEffect = comparison.spread.designEffect,
+            .designEffect = comparison.spread.isFromRecords ? comparison.spread.designEffect : 1,
             .plantNames = &plantNames};
 }
 
@@ -180,8 +184,9 @@ Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& sh
     const std::vector<const BatchRecord*> asked = batchesOf(question, batches);
     std::vector<ArmRecords> arms = armsOf(question.factor, shelves, asked, horizon.day, question.interval, level);
     const std::vector<double> steps = stepsOf(arms);
-    fillCurves(question, level, steps, stop, arms);
+    fillCurves(question, horizon.day, level, steps, stop, arms);
     comparison.spread = spreadOf(batches, horizon.day, arms, level);
+    for (ArmRecords& records : arms) borrowSpread(comparison.spread, level, records);
     comparison.cautions = comparisonCautions(question.factor, horizon.day, shelves, arms);
     std::unordered_map<PlantId, std::string> plantNames;
     for (const Plant& plant : shelves.plants) plantNames.emplace(plant.id, fullName(plant));

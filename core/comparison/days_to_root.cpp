@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 
+#include "stats/proportion/wilson_interval.h"
 #include "stats/time_to_event/cluster_bootstrap.h"
 #include "stats/time_to_event/competing_risks_npmle.h"
 #include "stats/time_to_event/curve_quantiles.h"
@@ -73,11 +74,13 @@ std::vector<DayShare> sharesOn(std::span<const LookCounts> looks, std::span<cons
     return shares;
 }
 
-void setBands(std::span<DayShare> shares, std::span<const stats::Interval> bands) {
+// Batches that happen to be alike, or where none or all have rooted, show no spread; luck of single cuttings there is all the same, so a band
+// is never narrower than their count allows. That interval holds the estimate itself, which the percentiles need not.
+void setBands(std::span<DayShare> shares, std::span<const stats::Interval> bands, int stuck, double level) {
     for (std::size_t i = 0; i < std::min(shares.size(), bands.size()); ++i) {
-        // The percentiles of the replicates need not hold the estimate itself; the band that is drawn does.
+        const stats::Interval counted = stats::wilsonIntervalOfEffective(shares[i].share, stuck, level);
         shares[i].band =
-            Limits{.low = std::min(shares[i].share, bands[i].low), .high = std::max(shares[i].share, bands[i].high)};
+            Limits{.low = std::min(counted.low, bands[i].low), .high = std::max(counted.high, bands[i].high)};
     }
 }
 
@@ -86,7 +89,7 @@ std::optional<Limits> finiteLimits(const stats::BootstrapQuantile& quantile) {
     return Limits{.low = quantile.limits.low, .high = quantile.limits.high};
 }
 
-void resample(std::span<const std::vector<stats::Observation>> batches, const Resampling& resampling,
+void resample(std::span<const std::vector<stats::Observation>> batches, int stuck, const Resampling& resampling,
               const std::stop_token& stop, RootingCurves& curves) {
     stats::BootstrapQuestion question;
     question.quantiles = {{.target = 0.5, .of = stats::ShareOf::Everyone},
@@ -99,8 +102,8 @@ void resample(std::span<const std::vector<stats::Observation>> batches, const Re
     if (!bootstrap || bootstrap->wasStopped) return;
     if (curves.ofStuck.p50) curves.ofStuck.p50Interval = finiteLimits(bootstrap->quantiles[0]);
     if (curves.ofRooted.p50) curves.ofRooted.p50Interval = finiteLimits(bootstrap->quantiles[1]);
-    setBands(curves.rootedByDay, bootstrap->bands1);
-    setBands(curves.lostByDay, bootstrap->bands2);
+    setBands(curves.rootedByDay, bootstrap->bands1, stuck, resampling.level);
+    setBands(curves.lostByDay, bootstrap->bands2, stuck, resampling.level);
 }
 
 KnownDays::Fate fateOf(int cause) {
@@ -140,11 +143,15 @@ RootingCurves rootingCurves(std::span<const Course> courses, const std::optional
     all = merged(std::move(all));
     const auto incidence = stats::competingRisksNpmle(all, stop);
     curves.makeup = makeupOf(all, incidence);
+    curves.rooting = incidence.cause1;
     curves.rootedByDay = sharesOn(curves.looks, incidence.cause1);
     curves.lostByDay = sharesOn(curves.looks, incidence.cause2);
     curves.ofStuck = quartiles(incidence.cause1, stats::ShareOf::Everyone);
     curves.ofRooted = quartiles(incidence.cause1, stats::ShareOf::ThoseWithTheEvent);
-    if (resampling && resampling->replicates > 0 && courses.size() > 1) resample(batches, *resampling, stop, curves);
+    int stuck = 0;
+    for (const Course& course : courses) stuck += course.stuck();
+    if (resampling && resampling->replicates > 0 && courses.size() > 1)
+        resample(batches, stuck, *resampling, stop, curves);
     return curves;
 }
 

@@ -11,6 +11,7 @@
 
 #include "core/comparison/comparison.h"
 #include "core/comparison/course.h"
+#include "stats/time_to_event/competing_risks_npmle.h"
 
 namespace core {
 
@@ -29,6 +30,7 @@ struct RootingCurves {
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
     CurveMakeup makeup;
+    std::vector<stats::SupportInterval> rooting;  // the curve itself
 };
 
 /// Without `resampling`, or with a single batch, there are no bands. A stop request ends it early with what there is.

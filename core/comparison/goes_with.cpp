@@ -58,6 +58,11 @@ std::vector<stats::BinomialRow> patternsOf(std::span<const stats::BinomialRow> r
     return result;
 }
 
+std::size_t plantsAmong(const std::vector<Feature>& features) {
+    return static_cast<std::size_t>(
+        std::count_if(features.begin(), features.end(), [](const Feature& feature) { return feature.isPlant; }));
+}
+
 // A column that those before it already tell is named and left out; what remains can be fitted.
 stats::FirthLogistic fitWithoutTwins(Rows& rows, std::vector<Feature>& features, double level, GoesWith& answer) {
     for (;;) {
@@ -73,7 +78,7 @@ stats::FirthLogistic fitWithoutTwins(Rows& rows, std::vector<Feature>& features,
         }
         const stats::LogisticFit fit = stats::firthFit(patterns);
         if (fit.problem != stats::FitProblem::Collinear || !fit.collinearCovariate)
-            return stats::firthLogistic(patterns, level);
+            return stats::firthLogistic(patterns, level, plantsAmong(features));
         const auto twin = features.begin() + static_cast<std::ptrdiff_t>(*fit.collinearCovariate);
         answer.cannotBeTold.push_back(twin->name);
         features.erase(twin);

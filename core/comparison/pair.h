@@ -46,6 +46,8 @@ struct Pooled {
     Limits riskDifferenceLimits;
     double cmhP{1.0};
     std::optional<double> agreementP;  // Breslow-Day with Tarone's correction; absent with one informative stratum
+    // The same, widened by the design effect: as counted they hold the truth far less often than they say where batches differ.
+    Limits oddsRatioWithSpread, riskDifferenceWithSpread;
 };
 
 /// How fast those root that do, apart from how many.

@@ -2,6 +2,7 @@
 #include "core/comparison/pair_of_arms.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <tuple>
 
@@ -125,7 +126,27 @@ Pooled pooledOver(const ArmRecords& first, const ArmRecords& second, const PairS
             .riskDifference = difference.estimate,
             .riskDifferenceLimits = limitsFrom(difference.limits),
             .cmhP = stats::cochranMantelHaenszelTest(strata).p,
-            .agreementP = stats::breslowDayTaroneTest(strata).taroneP};
+            .agreementP = stats::breslowDayTaroneTest(strata).taroneP,
+            .oddsRatioWithSpread = {},
+            .riskDifferenceWithSpread = {}};
+}
+
+// Distances from the estimate times the root of the design effect: a Rao-Scott correction with one common effect.
+void allowForSpread(double designEffect, Pooled& pooled) {
+    const double wider = std::sqrt(std::max(1.0, designEffect));
+    pooled.oddsRatioWithSpread = pooled.oddsRatioLimits;
+    if (pooled.oddsRatio && *pooled.oddsRatio > 0 && std::isfinite(*pooled.oddsRatio)) {
+        const double odds = *pooled.oddsRatio;
+        pooled.oddsRatioWithSpread = {.low = odds * std::pow(pooled.oddsRatioLimits.low / odds, wider),
+                                      .high = odds * std::pow(pooled.oddsRatioLimits.high / odds, wider)};
+    }
+    pooled.riskDifferenceWithSpread = pooled.riskDifferenceLimits;
+    if (pooled.riskDifference) {
+        const double difference = *pooled.riskDifference;
+        const Limits& counted = pooled.riskDifferenceLimits;
+        pooled.riskDifferenceWithSpread = {.low = std::max(-1.0, difference - wider * (difference - counted.low)),
+                                           .high = std::min(1.0, difference + wider * (counted.high - difference))};
+    }
 }
 
 // The last day on which any cutting of the arm was looked at: beyond it its curve says nothing.
@@ -184,6 +205,7 @@ Pair pairOf(const ArmRecords& first, const ArmRecords& second, const PairSetting
     compareCounts({first.arm.rooted, first.arm.assessed, second.arm.rooted, second.arm.assessed}, settings, pair);
     pair.bySpecies = bySpecies(first, second, settings);
     pair.pooled = pooledOver(first, second, settings);
+    allowForSpread(settings.designEffect, pair.pooled);
     if (stop.stop_requested()) return pair;
     compareBatches(first, second, settings, stop, pair);
     compareCurves(first, second, settings, stop, pair);
@@ -201,8 +223,9 @@ void conclude(const ArmRecords& first, const ArmRecords& second, const PairSetti
         for (std::optional<AsGoodAs>* answer : {&pair.firstAsGood, &pair.secondAsGood})
             if (*answer) (*answer)->isShown = false;
     pair.inWords = pairInWords(first, second, pair, settings);
-    if (settings.margin && pair.firstAsGood)
-        pair.inWords += " " + asGoodAsInWords(first, second, pair, settings.factor, *settings.margin);
+    if (!settings.margin) return;
+    const std::string asGood = asGoodAsInWords(first, second, pair, settings.factor, *settings.margin);
+    if (!asGood.empty()) pair.inWords += " " + asGood;
 }
 
 }  // namespace core

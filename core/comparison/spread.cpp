@@ -4,6 +4,8 @@
 #include <map>
 #include <tuple>
 
+#include "stats/proportion/wilson_interval.h"
+
 #include "stats/overdispersion/intraclass_correlation.h"
 
 namespace core {
@@ -52,6 +54,15 @@ double designEffectOf(std::span<const ArmRecords> arms, double correlation) {
 
 stats::PooledSpread pooledSpreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay, double level) {
     return pooledOverGroups(groupsOfLikeBatches(wholeLogbook, horizonDay), level);
+}
+
+void borrowSpread(const Spread& spread, double level, ArmRecords& records) {
+    Arm& arm = records.arm;
+    if (arm.withSpread || arm.assessed == 0 || records.trays().size() < 2) return;
+    const double effective = arm.assessed / designEffectOf({&records, 1}, spread.intraclassCorrelation);
+    const stats::Interval wilson = stats::wilsonIntervalOfEffective(*arm.rate, effective, level);
+    arm.withSpread = Limits{.low = wilson.low, .high = wilson.high};
+    arm.isSpreadBorrowed = true;
 }
 
 Spread spreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay, std::span<const ArmRecords> arms,

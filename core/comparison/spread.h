@@ -18,4 +18,8 @@ namespace core {
 [[nodiscard]] Spread spreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay,
                               std::span<const ArmRecords> arms, double level);
 
+/// Batches of an arm that rooted all or none show no spread of their own. With two or more, their interval with spread is then Wilson's on
+/// the number of cuttings over the design effect that the logbook's spread gives for them.
+void borrowSpread(const Spread& spread, double level, ArmRecords& records);
+
 }  // namespace core

@@ -12,14 +12,14 @@
 namespace stats {
 
 struct TrayNonInferiority {
-    double difference{};  // mean of arm 1's tray rates less arm 2's
-    Interval limits;      // trayTTest()'s
-    double t{};           // (difference + margin) / s.e.
+    double difference{};  // pooled rate of arm 1 less that of arm 2
+    Interval limits;      // trayGuardedTTest()'s
+    double t{};           // (difference + margin) / s.e., the smaller of that test's two
     double p{};           // of the one-sided test that the first is worse by the margin or more
     bool isShown{};       // limits.low > -margin
 };
 
-/// trayTTest()'s interval held against a margin.
+/// trayGuardedTTest()'s interval held against a margin.
 ///
 /// Domain    0 <= successes <= trials in each tray, 0 < margin < 1, 0 < level < 1; else std::domain_error. Empty trays
 ///           are left out.

@@ -69,10 +69,9 @@ TrayTTest trayWeightedTTest(std::span<const Tray> first, std::span<const Tray> s
 
 TrayTTest trayGuardedTTest(std::span<const Tray> first, std::span<const Tray> second, double level) {
     requireArms("trayGuardedTTest", first, second, level);
-    constexpr double none = 0, usual = 0.1;
     const std::vector<Tray> trays1 = traysWithTrials(first), trays2 = traysWithTrials(second);
-    const TrayTTest byCuttings = weightedTTest(trays1, trays2, none, level);
-    const TrayTTest byTrays = weightedTTest(trays1, trays2, usual, level);
+    const TrayTTest byCuttings = weightedTTest(trays1, trays2, guardedCorrelations[0], level);
+    const TrayTTest byTrays = weightedTTest(trays1, trays2, guardedCorrelations[1], level);
     if (!byCuttings.p || !byTrays.p) return byCuttings;
     TrayTTest test = *byCuttings.p >= *byTrays.p ? byCuttings : byTrays;
     test.difference = byCuttings.difference;

@@ -3,6 +3,7 @@
 // trays are of one size this is tray_t_test.h.
 #pragma once
 
+#include <array>
 #include <span>
 
 #include "stats/overdispersion/tray.h"
@@ -26,6 +27,9 @@ namespace stats {
 ///           least squares of the rates on the arm.
 [[nodiscard]] TrayTTest trayWeightedTTest(std::span<const Tray> first, std::span<const Tray> second, double correlation,
                                           double level = 0.95);
+
+/// Those that trayGuardedTTest() takes: trays weigh by their cuttings, or large ones hardly more than small ones.
+inline constexpr std::array guardedCorrelations{0.0, 0.1};
 
 /// The more cautious of two weighted tests, whichever way the truth is: with correlation 0 (trays weigh by their
 /// cuttings) and with 0.1 (large trays hardly more than small ones).

@@ -171,6 +171,16 @@ FirthMaximum firthMaximum(const LogisticDesign& design) {
     return result;
 }
 
+Coefficient byStandardError(const LogisticFit& fit, std::size_t which, double z) {
+    Coefficient one;
+    one.estimate = fit.coefficients[which];
+    one.standardError = std::sqrt(fit.covariance.at(which, which));
+    one.limits = Interval{.low = one.estimate - z * one.standardError, .high = one.estimate + z * one.standardError};
+    one.chiSquare = std::pow(one.estimate / one.standardError, 2);
+    one.p = chiSquareTail(*one.chiSquare, 1);
+    return one;
+}
+
 }  // namespace
 
 LogisticFit firthFit(std::span<const BinomialRow> rows) {
@@ -178,7 +188,7 @@ LogisticFit firthFit(std::span<const BinomialRow> rows) {
     return firthMaximum(LogisticDesign(rows)).fit;
 }
 
-FirthLogistic firthLogistic(std::span<const BinomialRow> rows, double level) {
+FirthLogistic firthLogistic(std::span<const BinomialRow> rows, double level, std::size_t nuisance) {
     requireRows("firthLogistic", rows);
     const double z = normalQuantileOfLevel(level);
     const LogisticDesign design(rows);
@@ -187,7 +197,14 @@ FirthLogistic firthLogistic(std::span<const BinomialRow> rows, double level) {
     result.fit = fit;
     if (!fit.exists) return result;
     result.penalisedLogLikelihood = maximum.there.value + design.penaltyOfScale();
+    if (nuisance >= fit.coefficients.size())
+        throwDomainError("firthLogistic", "nuisance", static_cast<double>(nuisance),
+                         "at most the number of covariates");
     for (std::size_t j = 0; j < fit.coefficients.size(); ++j) {
+        if (nuisance > 0 && j <= nuisance) {
+            result.coefficients.push_back(byStandardError(fit, j, z));
+            continue;
+        }
         const Profile profile(design, fit, maximum, j);
         Coefficient one;
         one.estimate = fit.coefficients[j];

@@ -23,7 +23,10 @@ struct FirthLogistic {
 /// fall at 0 (Heinze and Schemper). With hardly more rows than coefficients the profile can rise again farther out.
 /// Standard errors come from the information at the top and say little when the profile is skew: show the limits.
 ///
-/// Domain    as requireRows() says; 0 < level < 1; else std::domain_error. Rows without trials are left out.
+/// The first `nuisance` covariates are only allowed for: where there are any, they and the intercept have limits and
+/// tests by their standard errors, which takes no search.
+///
+/// Domain    as requireRows() says; 0 < level < 1; nuisance at most the number of covariates; else std::domain_error. Rows without trials are left out.
 /// Returns   exists = false only with NoTrials or Collinear, or where the search fails (NotConverged). All or none
 ///           succeeded, and separated rows, are ordinary cases with finite coefficients. Limits and tests are absent
 ///           where the profile can't be followed to their end: rows of thousands beside rows of one.
@@ -32,7 +35,7 @@ struct FirthLogistic {
 /// Accuracy  coefficients 1e-8, limits 1e-7 relative. Gradient and Hessian are exact, the penalty's included.
 /// Source    Firth (1993), Biometrika 80, 27-38; Heinze and Schemper (2002), Stat. Med. 21, 2409-2419; that it is
 ///           always finite: Kosmidis and Firth (2021), Biometrika 108, 71-82.
-[[nodiscard]] FirthLogistic firthLogistic(std::span<const BinomialRow> rows, double level);
+[[nodiscard]] FirthLogistic firthLogistic(std::span<const BinomialRow> rows, double level, std::size_t nuisance = 0);
 
 /// The coefficients and their covariance alone, without profiles.
 [[nodiscard]] LogisticFit firthFit(std::span<const BinomialRow> rows);

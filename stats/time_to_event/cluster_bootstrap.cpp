@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 
+#include "stats/numeric/distribution_tails.h"
 #include "stats/numeric/require.h"
 #include "stats/time_to_event/repeated_npmle.h"
 
@@ -49,8 +50,9 @@ Interval percentileInterval(Figure& figure, double level) {
 
 class Collector {
   public:
-    explicit Collector(const BootstrapQuestion& question)
+    Collector(const BootstrapQuestion& question, std::size_t batches)
         : question_(question),
+          bandLevel_(expandedPercentileLevel(question.level, static_cast<int>(batches))),
           quantiles_(question.quantiles.size()),
           reached_(question.quantiles.size(), 0),
           bands1_(question.days.size()),
@@ -80,8 +82,8 @@ class Collector {
             result.quantiles.push_back({.limits = percentileInterval(quantiles_[q], question_.level),
                                         .shareReached = reached_[q] / static_cast<double>(replicates_)});
         }
-        for (Figure& band : bands1_) result.bands1.push_back(percentileInterval(band, question_.level));
-        for (Figure& band : bands2_) result.bands2.push_back(percentileInterval(band, question_.level));
+        for (Figure& band : bands1_) result.bands1.push_back(percentileInterval(band, bandLevel_));
+        for (Figure& band : bands2_) result.bands2.push_back(percentileInterval(band, bandLevel_));
         return result;
     }
 
@@ -92,6 +94,7 @@ class Collector {
     }
 
     const BootstrapQuestion& question_;
+    double bandLevel_;
     std::vector<Figure> quantiles_;
     std::vector<int> reached_;
     std::vector<Figure> bands1_, bands2_;
@@ -110,6 +113,13 @@ std::vector<std::span<const Observation>> batchesWithWeight(std::span<const std:
 
 }  // namespace
 
+double expandedPercentileLevel(double level, int batches) {
+    requireLevel("expandedPercentileLevel", level);
+    if (batches < 2) throwDomainError("expandedPercentileLevel", "batches", batches, "2 or more");
+    const double reach = std::sqrt(batches / (batches - 1.0)) * studentQuantile(0.5 + level / 2, batches - 1);
+    return std::erf(reach / std::sqrt(2.0));
+}
+
 std::optional<CurveBootstrap> clusterBootstrap(std::span<const std::vector<Observation>> batches,
                                                const BootstrapQuestion& question, SeededRandom& random,
                                                std::stop_token stop) {
@@ -119,7 +129,7 @@ std::optional<CurveBootstrap> clusterBootstrap(std::span<const std::vector<Obser
     RepeatedNpmle npmle(counted);
     std::vector<double> times(counted.size(), 1.0);
     npmle.startFrom(npmle.estimate(times, kReplicateLimits, stop));
-    Collector collector(question);
+    Collector collector(question, counted.size());
     for (int replicate = 0; replicate < question.replicates && !stop.stop_requested(); ++replicate) {
         std::fill(times.begin(), times.end(), 0.0);
         for (std::size_t draw = 0; draw < times.size(); ++draw) ++times[random.below(times.size())];

@@ -24,15 +24,42 @@ BootstrapQuestion aQuestion() {
     return {.quantiles = {{0.5, ShareOf::Everyone}, {0.5, ShareOf::ThoseWithTheEvent}}, .days = {7, 14, 21, 28}};
 }
 
+TEST(ExpandedPercentileLevel, IsThatOfStudentsQuantileWithTheMissingVariance) {
+    struct Computed {
+        int batches;
+        double level, expanded;
+    };
+    const support::Proof proof{"expandedPercentileLevel", "3, 5 and 20 batches", "SciPy 1.10 stats.t.ppf and math.erf"};
+    for (const auto& [batches, level, expanded] :
+         {Computed{5, 0.95, 0.998091798896235}, Computed{3, 0.9, 0.9996514248257898},
+          Computed{20, 0.95, 0.9682383401593003}}) {
+        EXPECT_NEAR(stats::expandedPercentileLevel(level, batches), expanded, 1e-14);
+        support::prove(proof, stats::expandedPercentileLevel(level, batches), expanded);
+    }
+}
+
+TEST(ExpandedPercentileLevel, FallsToTheLevelWithMoreBatchesAndRefusesOne) {
+    double before = 1.1;
+    for (const int batches : {2, 3, 6, 30, 1000}) {
+        const double expanded = stats::expandedPercentileLevel(0.95, batches);
+        EXPECT_LT(expanded, before);
+        EXPECT_GT(expanded, 0.95);
+        before = expanded;
+    }
+    EXPECT_NEAR(before, 0.95, 5e-4);
+    EXPECT_THROW((void)stats::expandedPercentileLevel(0.95, 1), std::domain_error);
+    EXPECT_THROW((void)stats::expandedPercentileLevel(1, 5), std::domain_error);
+}
+
 TEST(ClusterBootstrap, OfTwoBatchesHasTheThreeOutcomesThatItMust) {
     // All of one batch rooted by day 7, none of the other: a replicate's share is 0, 1/2 or 1 with probability 1/4,
     // 1/2, 1/4.
     const Batches batches{{{0, 7, 1, 10}}, {{14, INFINITY, 0, 10}}};
     SeededRandom random(1);
-    BootstrapQuestion question{.quantiles = {{0.5, ShareOf::Everyone}}, .days = {7}, .level = 0.4, .replicates = 4000};
+    BootstrapQuestion question{.quantiles = {{0.5, ShareOf::Everyone}}, .days = {7}, .level = 0.2, .replicates = 4000};
     const auto answer = stats::clusterBootstrap(batches, question, random);
     ASSERT_TRUE(answer);
-    EXPECT_NEAR(answer->bands1[0].low, 0.5, 1e-9) << "the 30 % point";
+    EXPECT_NEAR(answer->bands1[0].low, 0.5, 1e-9) << "the 32 % point, see expandedPercentileLevel()";
     EXPECT_NEAR(answer->bands1[0].high, 0.5, 1e-9);
     const support::Proof proof{"clusterBootstrap", "two batches, one all rooted and one not at all",
                                "the three outcomes there are"};

@@ -143,6 +143,21 @@ TEST(LogisticDesign, HasTheGradientAndHessianOfItsValues) {
     }
 }
 
+TEST(FirthLogistic, TakesStandardErrorsForWhatIsOnlyAllowedFor) {
+    const Rows rows{{3, 10, {0, 0}}, {5, 12, {1, 0}}, {6, 9, {0, 1}}, {8, 9, {1, 1}}, {2, 11, {0, 2}}};
+    const auto all = stats::firthLogistic(rows, 0.9), some = stats::firthLogistic(rows, 0.9, 1);
+    ASSERT_EQ(some.coefficients.size(), 3u);
+    for (std::size_t j = 0; j < 2; ++j) {
+        const auto& one = some.coefficients[j];
+        EXPECT_EQ(one.estimate, all.coefficients[j].estimate);
+        EXPECT_NEAR(one.limits->high - one.limits->low, 2 * 1.6448536269514722 * one.standardError, 1e-12);
+        EXPECT_NEAR(*one.chiSquare, std::pow(one.estimate / one.standardError, 2), 1e-12);
+    }
+    EXPECT_EQ(some.coefficients[2].limits->low, all.coefficients[2].limits->low);
+    EXPECT_EQ(*some.coefficients[2].p, *all.coefficients[2].p);
+    EXPECT_THROW((void)stats::firthLogistic(rows, 0.9, 3), std::domain_error);
+}
+
 TEST(FirthLogistic, AnswersForOneRowAndForTheInterceptAlone) {
     const auto alone = stats::firthLogistic(Rows{{3, 9, {}}}, 0.95);
     EXPECT_NEAR(alone.coefficients[0].estimate, std::log(3.5 / 6.5), 1e-10);
