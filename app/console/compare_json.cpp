@@ -3,6 +3,7 @@
 
 #include "app/console/dose_output.h"
 #include "app/console/goes_with_output.h"
+#include "app/console/speed_output.h"
 
 namespace console {
 
@@ -54,6 +55,7 @@ Json armJson(const core::Arm& arm) {
              {{"of_stuck", quantilesJson(arm.ofStuck)},
               {"of_rooted", quantilesJson(arm.ofRooted)},
               {"p50_interval", limits(arm.ofStuck.p50Interval)}}},
+            {"speed", speedJson(arm.speed)},
             {"losses", lossesJson(arm.losses)}};
 }
 
@@ -155,6 +157,7 @@ Json pairJson(const core::Pair& pair, const std::vector<core::Arm>& arms) {
             {"first_as_good", asGoodJson(pair.firstAsGood)},
             {"second_as_good", asGoodJson(pair.secondAsGood)},
             {"probability_first_better", figure(pair.probabilityFirstBetter)},
+            {"speed", speedJson(pair.speed)},
             {"curves_p", figure(pair.curvesP)},
             {"by_species", speciesJson(pair.bySpecies)},
             {"pooled", pooledJson(pair.pooled)},

@@ -3,7 +3,7 @@
 
 #include "app/console/dose_output.h"
 #include "app/console/goes_with_output.h"
-
+#include "app/console/speed_output.h"
 #include "app/console/text_table.h"
 #include "app/console/words.h"
 #include "app/plot/number_text.h"
@@ -114,6 +114,24 @@ std::string testsOf(const core::Pair& pair) {
     return tests;
 }
 
+void printAsGood(const core::Pair& pair, const std::vector<core::Arm>& arms, std::ostream& out) {
+    const auto print = [&](int one, int other, const std::optional<core::AsGoodAs>& answer) {
+        if (!answer) return;
+        const core::Limits& deciding = answer->withSpread ? *answer->withSpread : answer->asCounted;
+        const std::string verdict = answer->isShown      ? tr("shown")
+                                    : answer->withSpread ? tr("not shown")
+                                                         : tr("not shown, as counted only");
+        printLine(
+            one == pair.first ? tr("as good as") : "",
+            filled(tr("%1 as good as %2 within %3 of 100: %4 (%5 or better)"),
+                   {arms[static_cast<std::size_t>(one)].name, arms[static_cast<std::size_t>(other)].name,
+                    plain(plot::amountText(100 * answer->margin)), verdict, plain(plot::pointsText(deciding.low))}),
+            out);
+    };
+    print(pair.first, pair.second, pair.firstAsGood);
+    print(pair.second, pair.first, pair.secondAsGood);
+}
+
 void printPair(const core::Pair& pair, const std::vector<core::Arm>& arms, std::ostream& out) {
     out << '\n'
         << filled(tr("%1 against %2"),
@@ -137,6 +155,8 @@ void printPair(const core::Pair& pair, const std::vector<core::Arm>& arms, std::
     printLine(tr("ratio of rates"), plain(plot::ratioText(pair.riskRatio, pair.koopman)), out);
     printLine(tr("odds ratio"), plain(plot::ratioText(pair.oddsRatio, pair.oddsRatioExact)), out);
     printLine(tr("tests"), testsOf(pair), out);
+    printLine(tr("ratio of median days"), speedText(pair.speed), out);
+    printAsGood(pair, arms, out);
     printPooled(pair.pooled, out);
     printSpecies(pair, out);
 }
@@ -161,6 +181,7 @@ void printText(const core::Comparison& comparison, std::ostream& out) {
     if (!comparison.arms.empty()) {
         printRates(comparison, out);
         printFates(comparison, out);
+        printSpeeds(comparison, out);
     }
     for (const core::Pair& pair : comparison.pairs) {
         printPair(pair, comparison.arms, out);
