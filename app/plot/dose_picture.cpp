@@ -19,8 +19,6 @@ struct DoseWords {
 
 constexpr double kBestStrip = 2.1;      // ems above the plot: the best dose and its interval
 constexpr double kDoseAxisLines = 3.4;  // below it: doses, counts, and what they are
-constexpr double kDoseSide = 0.9;       // between the outermost doses and the edges of their stretch
-constexpr double kNoneWidth = 5.0;      // the stretch of the untreated, apart from the others
 
 const core::Limits& bandOf(const core::DoseCurvePoint& point) {
     return point.withSpread ? *point.withSpread : point.asCounted;
@@ -53,7 +51,10 @@ class DosePainter {
         plot_ = area_.adjusted(gutter, strip * em, -0.5 * em, -kDoseAxisLines * em);
         if (plot_.height() < 2 * em) plot_.setHeight(2 * em);
         shares_ = {.low = 0, .high = 1, .start = plot_.bottom(), .end = plot_.top()};
-        const double none = hasNone() ? kNoneWidth * em : 0;
+        // Wide enough for the counts under the outermost doses.
+        const double side = widestCounts() / 2 + 0.3 * em;
+        noneWidth_ = 2 * side + 0.8 * em;
+        const double none = hasNone() ? noneWidth_ : 0;
         treated_ = plot_.adjusted(none, 0, 0, 0);
         double lowest = HUGE_VAL, highest = 0;
         for (const core::DosePoint& point : series_.points) {
@@ -62,14 +63,22 @@ class DosePainter {
             highest = std::max(highest, std::log(point.milligramsPerLitre));
         }
         if (!(lowest < highest)) lowest = std::min(lowest, highest) - 1, highest = lowest + 2;
-        doses_ = {.low = lowest,
-                  .high = highest,
-                  .start = treated_.left() + (kDoseSide + 0.8) * em,
-                  .end = treated_.right() - (kDoseSide + 0.8) * em};
+        doses_ = {.low = lowest, .high = highest, .start = treated_.left() + side, .end = treated_.right() - side};
+    }
+
+    double widestCounts() const {
+        double widest = canvas_.widthOf(DoseWords::tr("untreated"), Type::Small);
+        for (const core::DosePoint& point : series_.points)
+            widest = std::max(widest, canvas_.widthOf(countsOf(point), Type::Small));
+        return std::min(widest, 0.12 * area_.width());
+    }
+
+    static QString countsOf(const core::DosePoint& point) {
+        return DoseWords::tr("%1 of %2", "rooted of assessed").arg(countText(point.rooted), countText(point.assessed));
     }
 
     double xOf(double dose) const {
-        if (dose <= 0) return plot_.left() + kNoneWidth * canvas_.em() / 2;
+        if (dose <= 0) return plot_.left() + (noneWidth_ - 0.8 * canvas_.em()) / 2;
         return doses_.at(std::log(dose));
     }
 
@@ -184,8 +193,7 @@ class DosePainter {
         for (const core::DosePoint& point : series_.points) {
             const bool isNone = point.milligramsPerLitre <= 0;
             const QString dose = isNone ? DoseWords::tr("untreated") : amountText(point.milligramsPerLitre);
-            const QString counts =
-                DoseWords::tr("%1 of %2", "rooted of assessed").arg(countText(point.rooted), countText(point.assessed));
+            const QString counts = countsOf(point);
             const double x = xOf(point.milligramsPerLitre);
             canvas_.stroke({x, bottom}, {x, bottom + 0.2 * em}, palette.axis, 0.07);
             const double width =
@@ -195,7 +203,7 @@ class DosePainter {
                 ++leftOut;
                 continue;
             }
-            free = left + width + 0.5 * em;
+            free = left + width + 0.4 * em;
             canvas_.line({left, bottom + 0.25 * em, width, em}, Qt::AlignHCenter | Qt::AlignTop, dose,
                          palette.quietText, Type::Small);
             canvas_.line({left, bottom + 1.25 * em, width, em}, Qt::AlignHCenter | Qt::AlignTop, counts, palette.text,
@@ -221,6 +229,7 @@ class DosePainter {
     QRectF area_;
     const core::DoseSeries& series_;
     QRectF plot_, treated_;
+    double noneWidth_{};  // of the stretch of the untreated, with the gap after it
     Scale shares_, doses_;
 };
 

@@ -39,7 +39,8 @@ class GoesWithFigure : public Figure {
         QString text = tr("Odds ratios of one logistic regression on all of these at once (Firth's), %1, %2. Thick: %3 "
                           "interval as counted.")
                            .arg(batchesText(answer_.batches), cuttingsText(answer_.cuttings), levelText(level_));
-        if (hasSpread()) text += u' ' + tr("Thin: allowing for the spread between batches.");
+        if (hasSpread())
+            text += u' ' + tr("Thin: allowing for the spread. Called clear: adjusted for all looked at (Holm).");
         return text;
     }
 
@@ -47,14 +48,15 @@ class GoesWithFigure : public Figure {
         FigureTable table{.title = sentence(),
                           .headings = {tr("On record"), tr("Batches"), tr("Odds ratio"), tr("As counted, low"),
                                        tr("As counted, high"), tr("p as counted"), tr("With spread, low"),
-                                       tr("With spread, high"), tr("p with spread")},
+                                       tr("With spread, high"), tr("p with spread"), tr("p, adjusted")},
                           .rows = {}};
         for (const core::Association& each : answer_.associations)
             table.rows.push_back({textOf(each.name), countText(each.batches), ratioText(each.oddsRatio),
                                   ratioText(each.asCounted.low), ratioText(each.asCounted.high), pText(each.asCountedP),
                                   each.withSpread ? ratioText(each.withSpread->low) : QString(),
                                   each.withSpread ? ratioText(each.withSpread->high) : QString(),
-                                  each.withSpreadP ? pText(*each.withSpreadP) : QString()});
+                                  each.withSpreadP ? pText(*each.withSpreadP) : QString(),
+                                  each.holmP ? pText(*each.holmP) : QString()});
         for (const std::string& name : answer_.cannotBeTold) {
             QStringList row{textOf(name), QString(), tr("can't be told from the rest")};
             while (row.size() < table.headings.size()) row << QString();
@@ -69,10 +71,8 @@ class GoesWithFigure : public Figure {
     }
 
   private:
-    // By the interval with spread alone: as counted, a lucky batch would speak for whatever it had.
-    static bool isClear(const core::Association& each) {
-        return each.withSpread && (each.withSpread->low > 1 || each.withSpread->high < 1);
-    }
+    // Adjusted for all that were looked at: of twenty things one would else seem clear by luck.
+    bool isClear(const core::Association& each) const { return each.holmP && *each.holmP < 1 - level_; }
     bool hasSpread() const {
         return std::any_of(answer_.associations.begin(), answer_.associations.end(),
                            [](const core::Association& each) { return each.withSpread.has_value(); });

@@ -60,7 +60,7 @@ class StrikeRateFigure : public Figure {
     }
 
     QSizeF sizeInEms() const override {
-        return {54, std::clamp(10 + 1.9 * static_cast<double>(arms_.size()), 13.0, 40.0)};
+        return {54, std::clamp(8.5 + 1.9 * static_cast<double>(arms_.size()), 11.0, 40.0)};
     }
 
   private:

@@ -7,6 +7,7 @@
 
 #include "app/plot/number_text.h"
 #include "app/plot/rooted_by_day_figure.h"
+#include "app/plot/strike_chart_figure.h"
 #include "app/report/sheet_words.h"
 
 namespace report {
@@ -47,6 +48,7 @@ class BatchSheetMaker {
         sheet_.blocks.emplace_back(Heading{tr("Losses, and the grower's own past")});
         sheet_.blocks.emplace_back(Paragraph{losses(), Tone::Plain});
         sheet_.blocks.emplace_back(Paragraph{past(), Tone::Plain});
+        addPlaceAmongBatches();
         addCautions();
         sheet_.blocks.emplace_back(Heading{tr("How this was worked out")});
         sheet_.blocks.emplace_back(Paragraph{method(), Tone::Quiet});
@@ -206,6 +208,14 @@ class BatchSheetMaker {
         return words + u'.';
     }
 
+    void addPlaceAmongBatches() {
+        if (summary_.againstPast)
+            sheet_.blocks.emplace_back(Paragraph{text(summary_.againstPast->inWords), Tone::Plain});
+        if (!summary_.chart.centre || summary_.chart.batches.size() < 2) return;
+        constexpr double height = 52;  // millimetres
+        sheet_.blocks.emplace_back(Picture{plot::strikeChartFigure(summary_.chart, text(batch_.code)), height, true});
+    }
+
     void addCautions() {
         sheet_.blocks.emplace_back(Heading{tr("Cautions")});
         for (const QString& caution : cautionsToPrint(summary_.cautions, shelves_.facts))
@@ -221,14 +231,21 @@ class BatchSheetMaker {
     }
 
     QString method() const {
-        return tr("Strike rate: rooted of stuck, undecided ones included; rooted means a root of %1 mm or more. "
-                  "Interval: Wilson's score at "
-                  "%2, cuttings taken as independent. Curve: nonparametric estimate for days known only to lie between "
-                  "two checks, with "
-                  "losses as a fate of their own; a look finds what happened since the look before. Own past: batches "
-                  "stuck no later, "
-                  "rooted of those whose fate at the horizon is known.")
-            .arg(countText(shelves_.facts.rootLengthMillimetres), plot::levelText(summary_.level));
+        QString method =
+            tr("Strike rate: rooted of stuck, undecided ones included; rooted means a root of %1 mm or more. "
+               "Interval: Wilson's score at "
+               "%2, cuttings taken as independent. Curve: nonparametric estimate for days known only to lie between "
+               "two checks, with "
+               "losses as a fate of their own; a look finds what happened since the look before. Own past: batches "
+               "stuck no later, "
+               "rooted of those whose fate at the horizon is known.")
+                .arg(countText(shelves_.facts.rootLengthMillimetres), plot::levelText(summary_.level));
+        if (summary_.againstPast)
+            method += u' ' + tr("What earlier batches foretell: beta-binomial, with the likeness within batches of the "
+                                "whole logbook.");
+        if (summary_.chart.centre && summary_.chart.batches.size() > 1)
+            method += u' ' + tr("Chart: limits between which luck alone keeps a batch of that size.");
+        return method;
     }
 
     const core::BatchRecord& record_;

@@ -7,10 +7,15 @@
 #include <cstddef>
 
 #include "app/plot/difference_figure.h"
+#include "app/plot/dose_figure.h"
 #include "app/plot/forest_figure.h"
+#include "app/plot/goes_with_figure.h"
 #include "app/plot/number_text.h"
 #include "app/plot/rooted_by_day_figure.h"
+#include "app/plot/speed_figure.h"
 #include "app/plot/strike_rate_figure.h"
+#include "app/report/comparison_tables.h"
+#include "app/report/several_arms_words.h"
 #include "app/report/sheet_words.h"
 
 namespace report {
@@ -37,7 +42,10 @@ class ComparisonSheetMaker {
         addDifferences();
         sheet_.blocks.emplace_back(Heading{tr("How fast")});
         sheet_.blocks.emplace_back(Picture{plot::rootedByDayFigure(comparison_), 95});
+        addSpeed();
         for (int pair = 0; pair < std::ssize(comparison_.pairs); ++pair) addPlants(pair);
+        addDoses();
+        addGoesWith();
         for (const core::Pair& pair : comparison_.pairs) addFigures(pair);
         sheet_.blocks.emplace_back(Heading{tr("How this was worked out")});
         sheet_.blocks.emplace_back(Paragraph{method(), Tone::Quiet});
@@ -95,7 +103,54 @@ class ComparisonSheetMaker {
             Picture{plot::strikeRateFigure(comparison_),
                     std::min(110.0, around + perArm * static_cast<double>(comparison_.arms.size()))});
         sheet_.blocks.emplace_back(armTable());
+        if (comparison_.severalArms)
+            sheet_.blocks.emplace_back(Paragraph{severalArmsText(*comparison_.severalArms), Tone::Plain});
         addLosses();
+    }
+
+    void addSpeed() {
+        if (!hasSpeed()) return addWhyNoSpeed();
+        constexpr double perArm = 14, around = 30, most = 150;  // millimetres
+        sheet_.blocks.emplace_back(
+            Picture{plot::speedFigure(comparison_),
+                    std::min(most, around + perArm * static_cast<double>(comparison_.arms.size()))});
+    }
+
+    void addWhyNoSpeed() {
+        QStringList reasons;
+        for (const core::Arm& arm : comparison_.arms)
+            if (!arm.speed.whyNot.empty())
+                reasons << tr("%1: %2", "arm, reason")
+                               .arg(QString::fromStdString(arm.name), QString::fromStdString(arm.speed.whyNot));
+        if (reasons.isEmpty()) return;
+        sheet_.blocks.emplace_back(
+            Paragraph{tr("Who roots and how fast: no curve can be fitted. %1.").arg(reasons.join(QStringLiteral("; "))),
+                      Tone::Plain});
+    }
+
+    void addDoses() {
+        for (const core::DoseSeries& series : comparison_.doses) {
+            sheet_.blocks.emplace_back(Heading{tr("Doses: %1").arg(QString::fromStdString(series.auxin))});
+            sheet_.blocks.emplace_back(Paragraph{QString::fromStdString(series.inWords), Tone::Plain});
+            sheet_.blocks.emplace_back(Picture{plot::doseFigure(series, comparison_.level), 85});
+            sheet_.blocks.emplace_back(trendTable(series));
+        }
+    }
+
+    void addGoesWith() {
+        constexpr double perRow = 6, around = 34, most = 200;  // millimetres
+        const core::GoesWith& answer = comparison_.goesWith;
+        if (answer.inWords.empty()) return;
+        sheet_.blocks.emplace_back(Heading{tr("What went with rooting")});
+        sheet_.blocks.emplace_back(Paragraph{QString::fromStdString(answer.inWords), Tone::Plain});
+        for (const std::string& name : answer.cannotBeTold)
+            sheet_.blocks.emplace_back(
+                Paragraph{tr("Left out, since it can't be told from the rest: %1.").arg(QString::fromStdString(name)),
+                          Tone::Plain});
+        if (answer.associations.empty()) return;
+        sheet_.blocks.emplace_back(
+            Picture{plot::goesWithFigure(answer, comparison_.level),
+                    std::min(most, around + perRow * static_cast<double>(answer.associations.size()))});
     }
 
     void addLosses() {
@@ -142,42 +197,8 @@ class ComparisonSheetMaker {
     void addFigures(const core::Pair& pair) {
         if (!pair.difference) return;
         sheet_.blocks.emplace_back(Heading{tr("Figures: %1").arg(namesOf(pair))});
-        sheet_.blocks.emplace_back(figuresOf(pair));
-    }
-
-    static Table figuresOf(const core::Pair& pair) {
-        Table table{.title = {},
-                    .headings = {tr("Figure"), tr("value"), tr("method")},
-                    .aligned = {Align::Left, Align::Right, Align::Left},
-                    .rows = {},
-                    .mayBeShortened = false,
-                    .plantColumn = -1};
-        const auto add = [&](const QString& figure, const QString& value, const QString& method) {
-            table.rows.push_back({figure, value, method});
-        };
-        const core::PairDifference& difference = *pair.difference;
-        add(tr("difference, points of 100"), plot::pointsText(difference.value, difference.miettinenNurminen),
-            tr("Miettinen and Nurminen"));
-        add(tr("difference, points of 100"), plot::pointsText(difference.value, difference.newcombe), tr("Newcombe"));
-        if (difference.withSpread)
-            add(tr("difference with spread"), plot::pointsText(difference.valueWithSpread(), *difference.withSpread),
-                tr("t interval on batch rates"));
-        add(tr("ratio of rates"), plot::ratioText(pair.riskRatio, pair.koopman), tr("Koopman"));
-        add(tr("odds ratio"), plot::ratioText(pair.oddsRatio, pair.oddsRatioExact), tr("conditional, exact"));
-        if (!pair.exactTestsLeftOut)
-            add(tr("as counted"), plot::pText(pair.boschloo), tr("Boschloo's exact test, twice the smaller side"));
-        add(tr("as counted"), plot::pText(pair.fisher), tr("Fisher's exact test, two-sided"));
-        if (pair.batchRatesP) add(tr("batch rates"), plot::pText(*pair.batchRatesP), tr("t test"));
-        if (pair.batchPermutationP)
-            add(tr("batch rates"), plot::pText(*pair.batchPermutationP), tr("exact permutation of batches"));
-        if (pair.curvesP)
-            add(tr("the two curves"), plot::pText(*pair.curvesP), tr("permutation of batches within plant"));
-        if (pair.pooled.oddsRatio)
-            add(tr("odds ratio, plants pooled"), plot::ratioText(pair.pooled.oddsRatio, pair.pooled.oddsRatioLimits),
-                tr("Mantel-Haenszel"));
-        add(tr("chance that the first is better"), plot::chanceText(pair.probabilityFirstBetter),
-            tr("Jeffreys priors, as counted"));
-        return table;
+        sheet_.blocks.emplace_back(
+            figuresOf(pair, armName(pair.first), armName(pair.second), comparison_.pairs.size() > 1));
     }
 
     QString method() const {
@@ -192,9 +213,30 @@ class ComparisonSheetMaker {
             text += u' ' + tr("Likeness within batches: intra-class correlation %1, design effect %2, from %3.")
                                .arg(plot::decimalText(spread.intraclassCorrelation, 3),
                                     plot::decimalText(spread.designEffect, 2), plot::batchesText(spread.batches));
-        return text + u' ' +
-               tr("Curves: nonparametric estimate for days known only to lie between two checks, losses as a fate of "
-                  "their own.");
+        text += u' ' + tr("Curves: nonparametric estimate for days known only to lie between two checks, losses as a "
+                          "fate of their own.");
+        if (hasSpeed())
+            text += u' ' + tr("Who roots and how fast: a mixture of those that root, after a smooth curve of days, and "
+                              "those that never do, lost ones among the latter.");
+        if (!comparison_.doses.empty())
+            text += u' ' + tr("Doses: logistic curve on the logarithm of the dose and its square, untreated cuttings "
+                              "apart; Fieller's interval of its top.");
+        if (!comparison_.goesWith.associations.empty())
+            text += u' ' + tr("What went with rooting: Firth's logistic regression of all batches on everything "
+                              "recorded, each interval widened by the spread between batches.");
+        if (hasMargin())
+            text += u' ' + tr("As good as: the interval of the difference against the margin set; what allows for the "
+                              "spread decides.");
+        return text;
+    }
+
+    bool hasSpeed() const {
+        return std::any_of(comparison_.arms.begin(), comparison_.arms.end(),
+                           [](const core::Arm& arm) { return !arm.speed.fits.empty(); });
+    }
+    bool hasMargin() const {
+        return std::any_of(comparison_.pairs.begin(), comparison_.pairs.end(),
+                           [](const core::Pair& pair) { return pair.firstAsGood || pair.secondAsGood; });
     }
 
     const core::Comparison& comparison_;

@@ -19,6 +19,7 @@ struct Squeeze {
     int mostRows{1 << 20};  // of tables that may be shortened
     int mostLines{12};      // of a paragraph or a fact
     int mostCellLines{3};
+    bool leavesPicturesOut{};  // those that may be only their sentence
 };
 
 /// Something that stays whole. `paint` is told where: left, top, width and height in the canvas' units.

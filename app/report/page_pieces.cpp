@@ -107,6 +107,8 @@ class PieceMaker {
 
     void operator()(const Picture& picture) {
         if (!picture.figure) return;
+        if (picture.mayBeOnlyItsSentence && squeeze_.leavesPicturesOut)
+            return (*this)(Paragraph{picture.figure->sentence() + u'.', Tone::Plain});
         pieces_.push_back(
             {.height = picture.heightInMillimetres * squeeze_.pictureScale * dotsPerMillimetre_,
              .staysWithNext = true,

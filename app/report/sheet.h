@@ -49,6 +49,7 @@ struct Table {
 struct Picture {
     std::shared_ptr<const plot::Figure> figure;
     double heightInMillimetres{70};
+    bool mayBeOnlyItsSentence{};  // where the sheet must fit one page
 };
 
 struct SignatureLine {

@@ -14,11 +14,12 @@ std::string wordsOf(const core::GoesWith& answer) {
     return examples::drawnTexts(*plot::goesWithFigure(answer, 0.95)).join(u' ').toStdString();
 }
 
-TEST(GoesWithFigure, CallsOnlyThatClearWhichTheSpreadLeavesClear) {
+TEST(GoesWithFigure, CallsOnlyThatClearWhichIsSoAmongAllThatWereLookedAt) {
     core::GoesWith answer = examples::goesWith(4);
     EXPECT_THAT(plot::goesWithFigure(answer, 0.95)->sentence().toStdString(), HasSubstr("(worse)"));
-    answer.associations[0].withSpread.reset();
-    answer.associations[0].asCounted = {.low = 0.2, .high = 0.4};
+    answer.associations[0].holmP = 0.2, answer.associations[0].withSpreadP = 0.01;
+    EXPECT_THAT(plot::goesWithFigure(answer, 0.95)->sentence().toStdString(), HasSubstr("nothing on record, clearly"));
+    answer.associations[0].holmP.reset();  // one plant against another
     EXPECT_THAT(plot::goesWithFigure(answer, 0.95)->sentence().toStdString(), HasSubstr("nothing on record, clearly"));
 }
 
@@ -44,7 +45,7 @@ TEST(GoesWithFigure, WritesEndlessRatiosAsSuch) {
 
 TEST(GoesWithFigure, NamesItsMethodAndHowManyItRestsOn) {
     const std::string method = plot::goesWithFigure(examples::goesWith(4), 0.8)->method().toStdString();
-    for (const char* words : {"logistic regression", "Firth", "48 batches", "1130 cuttings", "80", "spread"})
+    for (const char* words : {"logistic regression", "Firth", "48 batches", "1130 cuttings", "80", "spread", "Holm"})
         EXPECT_THAT(method, HasSubstr(words));
 }
 

@@ -88,17 +88,17 @@ core::GoesWith goesWith(int count) {
     answer.batches = 48, answer.cuttings = 1130, answer.dispersion = 2.1;
     for (int i = 0; i < count; ++i) {
         const double odds = std::exp(0.3 * (i % 7) - 0.8);
-        answer.associations.push_back({.name = i % 2 == 0
-                                                   ? "medium perlite and coir " + std::to_string(i) + ", against coir"
-                                                   : "IBA, each tenfold dose " + std::to_string(i),
-                                       .batches = 4 + i,
-                                       .oddsRatio = odds,
-                                       .asCounted = {.low = odds / 1.5, .high = odds * 1.5},
-                                       .withSpread = core::Limits{.low = odds / 2.2, .high = odds * 2.2},
-                                       .asCountedP = 0.03,
-                                       .withSpreadP = 0.2});
+        core::Association each;
+        each.name = i % 2 == 0 ? "medium perlite and coir " + std::to_string(i) + ", against coir"
+                               : "IBA, each tenfold dose " + std::to_string(i);
+        each.batches = 4 + i, each.oddsRatio = odds;
+        each.asCounted = {.low = odds / 1.5, .high = odds * 1.5}, each.asCountedP = 0.03;
+        each.withSpread = core::Limits{.low = odds / 2.2, .high = odds * 2.2};
+        each.withSpreadP = 0.2, each.holmP = 0.6;
+        answer.associations.push_back(each);
     }
-    if (count > 0) answer.associations[0].withSpread = core::Limits{.low = 0.2, .high = 0.9};
+    if (count > 0)
+        answer.associations[0].withSpread = core::Limits{.low = 0.2, .high = 0.9}, answer.associations[0].holmP = 0.02;
     if (count > 1) answer.associations[1].asCounted.high = endless, answer.associations[1].withSpread->high = endless;
     if (count > 2) answer.associations[2].asCounted.low = 0, answer.associations[2].withSpread->low = 0;
     if (count == 0)

@@ -6,6 +6,7 @@
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"
 #include "tests/plot/comparison_examples.h"
+#include "tests/plot/more_examples.h"
 #include "tests/report/golden.h"
 #include "tests/report/sheet_examples.h"
 
@@ -59,4 +60,25 @@ TEST(BatchSummarySheet, SaysWhyABatchWasClosedByHand) {
     record.batch.closeReason = "tray needed";
     EXPECT_THAT(printed(record, examples::batchSummary(), examples::smallShelves()),
                 testing::HasSubstr("closed 11 April 2026: tray needed"));
+}
+
+TEST(BatchSummarySheet, SetsTheBatchBesideTheOthers) {
+    core::BatchSummary summary = examples::batchSummary();
+    summary.chart = examples::strikeChart(12);
+    summary.chart.batches[5].code = "B260047K";
+    summary.againstPast = core::AgainstThePast{};
+    summary.againstPast->inWords =
+        "By day 28 6 earlier batches would foretell 10 to 20 rooted of 24 nine times in ten.";
+    const std::string text = printed(examples::batchChecked(4), summary, examples::smallShelves());
+    EXPECT_THAT(text, testing::HasSubstr("would foretell 10 to 20 rooted of 24"));
+    EXPECT_THAT(text, testing::HasSubstr("B260047K: 0"));
+    EXPECT_THAT(text, testing::HasSubstr("fewer than luck would explain"));
+    EXPECT_THAT(text, testing::HasSubstr("beta-binomial, with the likeness within batches"));
+}
+
+TEST(BatchSummarySheet, DrawsNoChartOfASingleBatch) {
+    core::BatchSummary summary = examples::batchSummary();
+    summary.chart = examples::strikeChart(1);
+    EXPECT_THAT(printed(examples::batchChecked(4), summary, examples::smallShelves()),
+                testing::Not(testing::HasSubstr("luck alone")));
 }

@@ -13,6 +13,7 @@
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"
 #include "tests/plot/comparison_examples.h"
+#include "tests/plot/more_examples.h"
 #include "tests/report/sheet_examples.h"
 
 namespace {
@@ -40,6 +41,11 @@ report::Sheet crowdedSheet() {
             "A caution of some length that goes on for more than one line, as cautions do that are written with care, "
             "and "
             "then says one thing more.");
+    summary.chart = examples::strikeChart(40);
+    summary.againstPast = core::AgainstThePast{};
+    summary.againstPast->inWords =
+        "By day 28 39 earlier batches of this plant by this method would foretell 9 to 20 rooted of 24 nine times in "
+        "ten; here it was 18. That is nothing out of the ordinary.";
     core::Shelves shelves = examples::smallShelves();
     shelves.facts.isInvented = true;
     shelves.facts.citation =
@@ -73,6 +79,13 @@ TEST(BatchSummaryPdf, SaysHowManyLinesItLeftOutAndKeepsFirstAndLast) {
     EXPECT_TRUE(text.contains(QRegularExpression("\\d+ of 60 lines are left out here"))) << text.toStdString();
     EXPECT_TRUE(text.contains("21/03/2026")) << "the first check";
     EXPECT_TRUE(text.contains("06/06/2026")) << "the last check: " << text.toStdString();
+}
+
+TEST(BatchSummaryPdf, KeepsTheSentenceOfAChartThatHasNoRoom) {
+    const QTemporaryDir folder;
+    const QString file = folder.filePath("batch.pdf");
+    report::writePdf(crowdedSheet(), file, Paper::A4);
+    EXPECT_TRUE(outputOf("pdftotext", {"-layout", file, "-"}).contains("batches outside their limits"));
 }
 
 TEST(WrittenPdf, EmbedsItsFontsAndCanBeSearched) {
