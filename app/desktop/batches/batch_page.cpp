@@ -8,6 +8,7 @@
 #include <QScrollArea>
 #include <QShortcut>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "app/desktop/batches/batch_dialog.h"
@@ -20,6 +21,8 @@
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/printing/print_preview.h"
 #include "app/plot/rooted_by_day_figure.h"
+#include "app/plot/strike_chart_figure.h"
+#include "app/report/methods/notes.h"
 
 namespace desktop {
 
@@ -42,7 +45,7 @@ BatchPage::BatchPage(const PageContext& context, QWidget* parent)
 }
 
 bool BatchPage::show(core::BatchId batch) {
-    curve_->showTable(false);
+    for (FigurePanel* figure : {curve_, chart_}) figure->showTable(false);
     if (!model_->show(batch)) return false;
     checks_->chooseNewest();
     return true;
@@ -62,9 +65,15 @@ std::shared_ptr<const report::Sheet> BatchPage::sheet() const {
 
 void BatchPage::build() {
     curve_ = new FigurePanel(QStringLiteral("batchCurve"), context_);
-    connect(curve_, &FigurePanel::said, this, &BatchPage::said);
+    chart_ = new FigurePanel(QStringLiteral("batchChart"), context_);
+    for (FigurePanel* figure : {curve_, chart_}) connect(figure, &FigurePanel::said, this, &BatchPage::said);
+    figures_ = new QTabWidget;
+    figures_->setObjectName(QStringLiteral("batchFigures"));
+    figures_->setDocumentMode(true);
+    figures_->addTab(curve_, tr("Rooted by &day"));
+    figures_->addTab(chart_, tr("Beside &other batches"));
     auto* right = new QSplitter(Qt::Vertical);
-    right->addWidget(curve_);
+    right->addWidget(figures_);
     right->addWidget(checks_);
     right->setStretchFactor(0, 3);
     right->setStretchFactor(1, 2);
@@ -178,7 +187,15 @@ void BatchPage::showSummary() {
     inWords_->setText(view.summary ? QString::fromStdString(view.summary->inWords) : QString());
     showCautions(*cautions_, view.summary ? view.summary->cautions : std::vector<std::string>());
     curve_->setFileName(view.code);
-    curve_->setFigure(view.summary ? plot::rootedByDayFigure(*view.summary, view.code) : nullptr);
+    chart_->setFileName(tr("%1 beside other batches", "a file's name").arg(view.code));
+    if (view.summary) {
+        curve_->setFigure(plot::rootedByDayFigure(*view.summary, view.code), report::notesOnBatch(*view.summary));
+        chart_->setFigure(plot::strikeChartFigure(view.summary->chart, view.code),
+                          report::notesOnChart(view.summary->chart));
+    } else {
+        curve_->setFigure(nullptr);
+        chart_->setFigure(nullptr);
+    }
     print_->setEnabled(view.summary != nullptr);
     emit sheetChanged();
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// One batch: facts, the timeline of its checks, its curve against the grower's own past, what the records say, and every edit.
+// One batch: facts, the timeline of its checks, its curve against the grower's own past, its place among other batches, what the records
+// say, and every edit.
 #pragma once
 
 #include <QWidget>
@@ -11,6 +12,7 @@
 class QFormLayout;
 class QLabel;
 class QPushButton;
+class QTabWidget;
 class QVBoxLayout;
 
 namespace desktop {
@@ -60,7 +62,8 @@ class BatchPage : public QWidget {
     QLabel* inWords_{};
     QLabel* cautions_{};
     QFormLayout* facts_{};
-    FigurePanel* curve_{};
+    QTabWidget* figures_{};
+    FigurePanel *curve_{}, *chart_{};
     std::vector<QPushButton*> edits_;  // what a logbook that is only read has no use for
     QPushButton* closing_{};
     QPushButton* print_{};

@@ -44,9 +44,10 @@ QString cellOf(const core::Arm& arm, int column) {
 
 }  // namespace
 
-void ArmTableModel::show(std::vector<core::Arm> arms) {
+void ArmTableModel::show(std::vector<core::Arm> arms, core::RateInterval interval) {
     beginResetModel();
     arms_ = std::move(arms);
+    intervalName_ = QString::fromUtf8(core::nameOf(interval));
     endResetModel();
 }
 
@@ -79,7 +80,7 @@ QVariant ArmTableModel::headerData(int section, Qt::Orientation orientation, int
         return QVariant::fromValue(Qt::Alignment(section == Name ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     if (role == Qt::ToolTipRole) {
         if (section == Rate) return tr("Rooted of those whose fate at the horizon day is known");
-        if (section == AsCounted) return tr("The interval if every cutting had its own fate (Wilson)");
+        if (section == AsCounted) return tr("The interval if every cutting had its own fate (%1)").arg(intervalName_);
         if (section == WithSpread) return tr("The interval allowing for the spread between batches");
         if (section == HalfBy) return tr("When half of those stuck had rooted: between which two looks");
     }

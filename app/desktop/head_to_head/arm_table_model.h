@@ -30,7 +30,7 @@ class ArmTableModel : public QAbstractTableModel {
 
     using QAbstractTableModel::QAbstractTableModel;
 
-    void show(std::vector<core::Arm> arms);
+    void show(std::vector<core::Arm> arms, core::RateInterval interval);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -39,6 +39,7 @@ class ArmTableModel : public QAbstractTableModel {
 
   private:
     std::vector<core::Arm> arms_;
+    QString intervalName_;
 };
 
 }  // namespace desktop

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/head_to_head/comparison_chooser.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -10,6 +11,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <chrono>
+#include <vector>
 
 #include "app/desktop/head_to_head/head_to_head_model.h"
 #include "app/desktop/names/text_labels.h"
@@ -36,14 +38,27 @@ void refill(QComboBox& box, const QString& all, const std::vector<Choice<ThingId
     box.setCurrentIndex(std::max(0, box.findData(QVariant::fromValue<qlonglong>(current.value))));
 }
 
+QComboBox* shortBox(const QString& name, int characters) {
+    auto* box = new QComboBox;
+    box->setObjectName(name);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(characters);
+    return box;
+}
+
+/// The list may be wider than its box.
+void showWholeNames(QComboBox& box) {
+    box.view()->setMinimumWidth(box.view()->sizeHintForColumn(0) + box.fontMetrics().height() * 2);
+}
+
 }  // namespace
 
 ComparisonChooser::ComparisonChooser(HeadToHeadModel& model, QWidget* parent) : QWidget(parent), model_(model) {
     slow_.setSingleShot(true);
     slow_.setInterval(untilProgress);
-    typing_.setSingleShot(true);
-    typing_.setInterval(untilTyped);
+    makeFields();
     build();
+    setTabOrders();
     connectFields();
     showView();
 }
@@ -52,57 +67,93 @@ void ComparisonChooser::focusFirst() {
     factor_->setFocus(Qt::OtherFocusReason);
 }
 
-void ComparisonChooser::build() {
+void ComparisonChooser::makeFields() {
     factor_ = new QComboBox;
     factor_->setObjectName(QStringLiteral("factor"));
     factor_->addItem(tr("method"), static_cast<int>(core::Factor::Method));
     factor_->addItem(tr("treatment"), static_cast<int>(core::Factor::Treatment));
     factor_->addItem(tr("medium"), static_cast<int>(core::Factor::Medium));
     factor_->addItem(tr("kind of cutting"), static_cast<int>(core::Factor::CuttingKind));
-    plant_ = new QComboBox;
-    plant_->setObjectName(QStringLiteral("plant"));
-    plant_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    plant_->setMinimumContentsLength(20);
-    trial_ = new QComboBox;
-    trial_->setObjectName(QStringLiteral("trial"));
-    trial_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    trial_->setMinimumContentsLength(14);
+    plant_ = shortBox(QStringLiteral("plant"), 20);
+    trial_ = shortBox(QStringLiteral("trial"), 14);
     horizon_ = new QLineEdit;
     horizon_->setObjectName(QStringLiteral("horizon"));
     horizon_->setAlignment(Qt::AlignRight);
     horizon_->setMaxLength(6);
-    horizon_->setToolTip(tr("Blank: the trial's, the plants' or the logbook's own"));
+    horizon_->setToolTip(tr("Blank: the trial\u2019s, the plants\u2019 or the logbook\u2019s own"));
     level_ = new QComboBox;
     level_->setObjectName(QStringLiteral("level"));
     level_->addItem(tr("as the logbook"), 0.0);
     for (const double level : {0.8, 0.9, 0.95, 0.99}) level_->addItem(plot::levelText(level), level);
+    interval_ = shortBox(QStringLiteral("interval"), 16);
+    for (const core::RateInterval interval : core::everyRateInterval)
+        interval_->addItem(QString::fromUtf8(core::nameOf(interval)), static_cast<int>(interval));
+    interval_->setToolTip(tr("Of each arm\u2019s strike rate as counted"));
+    showWholeNames(*interval_);
     print_ = new QPushButton(tr("P&rint preview\u2026"));
     print_->setObjectName(QStringLiteral("printComparison"));
+}
 
-    auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(fontMetrics().height() / 2);
-    addField(*grid, 0, tr("&Compare by"), factor_);
-    addField(*grid, 1, tr("&Plant"), plant_);
-    addField(*grid, 2, tr("&Trial"), trial_);
-    addField(*grid, 3, tr("&Horizon day"), horizon_);
-    addField(*grid, 4, tr("&Level"), level_);
-    grid->addWidget(print_, 1, 5);
-    grid->setColumnStretch(1, 3);
-    grid->setColumnStretch(2, 2);
+// Two rows, so that nothing is cut off in large type.
+void ComparisonChooser::build() {
+    const int gap = fontMetrics().height() / 2;
+    auto* what = new QGridLayout;
+    auto* how = new QGridLayout;
+    for (QGridLayout* grid : {what, how}) {
+        grid->setHorizontalSpacing(gap);
+        grid->setVerticalSpacing(gap / 4);
+    }
+    addField(*what, 0, tr("&Compare by"), factor_, factor_);
+    addField(*what, 1, tr("&Plant"), plant_, plant_);
+    addField(*what, 2, tr("&Trial"), trial_, trial_);
+    what->setColumnStretch(1, 3);
+    what->setColumnStretch(2, 2);
+    addField(*how, 0, tr("&Horizon day"), horizon_, horizon_);
+    addField(*how, 1, tr("&Level"), level_, level_);
+    addField(*how, 2, tr("&Interval"), interval_, interval_);
+    QWidget* margin = makeMargin();
+    addField(*how, 3, tr("As &good as, within"), margin, margin_);
+    how->addWidget(print_, 1, 5);
+    how->setColumnStretch(4, 1);
     horizonReason_ = quietLabel(QStringLiteral("horizonReason"));
     auto* under = new QHBoxLayout;
     under->addWidget(horizonReason_, 1);
     under->addWidget(makeProgress());
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addLayout(grid);
+    layout->setSpacing(gap / 2);
+    layout->addLayout(what);
+    layout->addLayout(how);
     layout->addWidget(horizonFault_ = new FaultLabel);
+    layout->addWidget(marginFault_ = new FaultLabel);
     layout->addLayout(under);
 }
 
-void ComparisonChooser::addField(QGridLayout& grid, int column, const QString& caption, QWidget* field) {
+QWidget* ComparisonChooser::makeMargin() {
+    margin_ = new QLineEdit;
+    margin_->setObjectName(QStringLiteral("margin"));
+    margin_->setAlignment(Qt::AlignRight);
+    margin_->setMaxLength(6);
+    margin_->setMaximumWidth(fontMetrics().averageCharWidth() * 9);
+    margin_->setToolTip(tr("How many fewer of 100 would not matter to you; blank: not asked"));
+    auto* withUnit = new QWidget;
+    auto* row = new QHBoxLayout(withUnit);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(margin_);
+    row->addWidget(new QLabel(tr("of 100", "unit after a number of cuttings")));
+    row->addStretch();
+    return withUnit;
+}
+
+void ComparisonChooser::setTabOrders() {
+    const std::vector<QWidget*> inOrder{factor_, plant_, trial_, horizon_, level_, interval_, margin_, print_};
+    for (std::size_t i = 1; i < inOrder.size(); ++i) setTabOrder(inOrder[i - 1], inOrder[i]);
+}
+
+void ComparisonChooser::addField(QGridLayout& grid, int column, const QString& caption, QWidget* field,
+                                 QWidget* buddy) {
     auto* label = new QLabel(caption);
-    label->setBuddy(field);
+    label->setBuddy(buddy);
     grid.addWidget(label, 0, column);
     grid.addWidget(field, 1, column);
 }
@@ -137,16 +188,25 @@ void ComparisonChooser::connectFields() {
         const double level = level_->currentData().toDouble();
         model_.setLevel(level > 0 ? std::optional(level) : std::nullopt);
     });
-    connect(horizon_, &QLineEdit::textEdited, &typing_, qOverload<>(&QTimer::start));
-    connect(&typing_, &QTimer::timeout, this, &ComparisonChooser::readHorizon);
-    connect(horizon_, &QLineEdit::editingFinished, this, &ComparisonChooser::readHorizon);
+    connect(interval_, &QComboBox::currentIndexChanged, this,
+            [this] { model_.setInterval(static_cast<core::RateInterval>(interval_->currentData().toInt())); });
+    connectTyped(*horizon_, typingHorizon_, &ComparisonChooser::readHorizon);
+    connectTyped(*margin_, typingMargin_, &ComparisonChooser::readMargin);
     connect(print_, &QPushButton::clicked, this, &ComparisonChooser::printWanted);
     connect(&slow_, &QTimer::timeout, this, [this] { progress_->setVisible(model_.view().isWorking); });
     connect(&model_, &HeadToHeadModel::viewChanged, this, &ComparisonChooser::showView);
 }
 
+void ComparisonChooser::connectTyped(QLineEdit& field, QTimer& typing, void (ComparisonChooser::*read)()) {
+    typing.setSingleShot(true);
+    typing.setInterval(untilTyped);
+    connect(&field, &QLineEdit::textEdited, &typing, qOverload<>(&QTimer::start));
+    connect(&typing, &QTimer::timeout, this, read);
+    connect(&field, &QLineEdit::editingFinished, this, read);
+}
+
 void ComparisonChooser::readHorizon() {
-    typing_.stop();
+    typingHorizon_.stop();
     const QString typed = horizon_->text().trimmed();
     const auto day = core::countFrom(typed.toStdString());
     const bool isFine = typed.isEmpty() || (day && *day >= 1 && *day <= latestDay);
@@ -156,6 +216,18 @@ void ComparisonChooser::readHorizon() {
                      .arg(typed)
                      .arg(latestDay));
     if (isFine) model_.setHorizon(typed.isEmpty() ? std::nullopt : day);
+}
+
+void ComparisonChooser::readMargin() {
+    typingMargin_.stop();
+    const QString typed = margin_->text().trimmed();
+    const auto points = core::numberFrom(typed.toStdString());
+    const bool isFine = typed.isEmpty() || (points && *points > 0 && *points < 100);
+    marginFault_->setFault(isFine ? QString()
+                                  : tr("As good as, within is \u201c%1\u201d: it has to be a number of cuttings of 100 "
+                                       "above 0 and below 100, such as 10, or blank.")
+                                        .arg(typed));
+    if (isFine) model_.setMargin(typed.isEmpty() ? std::nullopt : std::optional(*points / 100));
 }
 
 void ComparisonChooser::showView() {

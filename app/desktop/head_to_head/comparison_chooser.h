@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The row on top of the head-to-head page: factor, plant, trial, horizon day, level; and how far the sums are.
+// The row on top of the head-to-head page: factor, plant, trial, horizon day, level, interval, margin; and how far the
+// sums are.
 #pragma once
 
 #include <QTimer>
@@ -29,22 +30,27 @@ class ComparisonChooser : public QWidget {
 
   private:
     void build();
+    void makeFields();
+    QWidget* makeMargin();
+    void setTabOrders();
     void connectFields();
+    void connectTyped(QLineEdit& field, QTimer& typing, void (ComparisonChooser::*read)());
     QWidget* makeProgress();
-    void addField(QGridLayout& grid, int column, const QString& caption, QWidget* field);
+    void addField(QGridLayout& grid, int column, const QString& caption, QWidget* field, QWidget* buddy);
     void readHorizon();
+    void readMargin();
     void showView();
     void fillChoices();
 
     HeadToHeadModel& model_;
-    QComboBox *factor_{}, *plant_{}, *trial_{}, *level_{};
-    QLineEdit* horizon_{};
-    FaultLabel* horizonFault_{};
+    QComboBox *factor_{}, *plant_{}, *trial_{}, *level_{}, *interval_{};
+    QLineEdit *horizon_{}, *margin_{};
+    FaultLabel *horizonFault_{}, *marginFault_{};
     QLabel* horizonReason_{};
     QWidget* progress_{};
     QPushButton* print_{};
-    QTimer slow_;    // progress is shown for what takes longer than a blink
-    QTimer typing_;  // a horizon day is asked for when its last digit is typed
+    QTimer slow_;                          // progress is shown for what takes longer than a blink
+    QTimer typingHorizon_, typingMargin_;  // a number is asked for when its last digit is typed
 };
 
 }  // namespace desktop

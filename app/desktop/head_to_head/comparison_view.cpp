@@ -7,40 +7,32 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QScrollBar>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <initializer_list>
 
 #include "app/desktop/batches/copied_rows.h"
 #include "app/desktop/figures/figure_panel.h"
-#include "app/desktop/figures/figure_table_model.h"
 #include "app/desktop/head_to_head/arm_table_model.h"
 #include "app/desktop/head_to_head/head_to_head_model.h"
 #include "app/desktop/head_to_head/pair_figures.h"
+#include "app/desktop/head_to_head/pair_table.h"
+#include "app/desktop/head_to_head/records_parts.h"
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/widgets/table_manners.h"
 #include "app/plot/difference_figure.h"
 #include "app/plot/forest_figure.h"
+#include "app/plot/number_text.h"
 #include "app/plot/rooted_by_day_figure.h"
+#include "app/plot/speed_figure.h"
+#include "app/plot/strike_rate_figure.h"
+#include "app/report/methods/notes.h"
+#include "app/report/several_arms_words.h"
 
 namespace desktop {
 
-namespace {
-
-void fitToRows(QTableView& table) {
-    int height = table.horizontalHeader()->sizeHint().height() + 2 * table.frameWidth();
-    for (int row = 0; row < table.model()->rowCount(); ++row) height += table.rowHeight(row);
-    table.resizeColumnsToContents();
-    int width = 0;
-    for (int column = 0; column < table.model()->columnCount(); ++column) width += table.columnWidth(column);
-    if (width > table.viewport()->width()) height += table.horizontalScrollBar()->sizeHint().height();
-    table.setFixedHeight(height);
-}
-
-}  // namespace
-
 ComparisonView::ComparisonView(HeadToHeadModel& model, const PageContext& context, QWidget* parent)
-    : QStackedWidget(parent), model_(model), arms_(new ArmTableModel(this)), figures_(new FigureTableModel(this)) {
+    : QStackedWidget(parent), model_(model), arms_(new ArmTableModel(this)) {
     addWidget(makeAnswer(context));
     addWidget(makeEmpty());
     connect(&model_, &HeadToHeadModel::viewChanged, this, &ComparisonView::showView);
@@ -52,20 +44,16 @@ QWidget* ComparisonView::makeAnswer(const PageContext& context) {
     cautions_ = cautionLabel(QStringLiteral("comparisonCautions"));
     armTable_ = makeTable(QStringLiteral("armTable"), tr("The arms and their figures"));
     armTable_->setModel(arms_);
+    several_ = new QLabel;
+    several_->setObjectName(QStringLiteral("severalArms"));
+    several_->setWordWrap(true);
+    rates_ = makeFigure(QStringLiteral("ratesFigure"), context);
     difference_ = makeFigure(QStringLiteral("differenceFigure"), context);
     curves_ = makeFigure(QStringLiteral("curvesFigure"), context);
+    speed_ = makeFigure(QStringLiteral("speedFigure"), context);
     forest_ = makeFigure(QStringLiteral("forestFigure"), context);
-    figureTable_ = makeTable(QStringLiteral("pairTable"), tr("All figures of this comparison"));
-    figureTable_->setModel(figures_);
-    figureTable_->hide();
-    allFigures_ = new QPushButton(tr("Show &all figures"));
-    allFigures_->setObjectName(QStringLiteral("allFigures"));
-    allFigures_->setCheckable(true);
-    connect(allFigures_, &QPushButton::toggled, this, [this](bool on) {
-        allFigures_->setText(on ? tr("Hide &all figures") : tr("Show &all figures"));
-        figureTable_->setVisible(on);
-        fitToRows(*figureTable_);
-    });
+    records_ = new RecordsParts(context);
+    connect(records_, &RecordsParts::said, this, &ComparisonView::said);
 
     auto* content = new QWidget;
     auto* layout = new QVBoxLayout(content);
@@ -74,12 +62,12 @@ QWidget* ComparisonView::makeAnswer(const PageContext& context) {
     layout->addWidget(inWords_);
     layout->addWidget(cautions_);
     layout->addWidget(armTable_);
+    layout->addWidget(several_);
+    layout->addWidget(rates_);
     addPairChooser(*layout);
-    layout->addWidget(difference_);
-    layout->addWidget(curves_);
-    layout->addWidget(forest_);
-    layout->addWidget(allFigures_, 0, Qt::AlignLeft);
-    layout->addWidget(figureTable_);
+    for (QWidget* part : std::initializer_list<QWidget*>{difference_, curves_, speed_, forest_, records_})
+        layout->addWidget(part);
+    addAllFigures(*layout);
     layout->addStretch();
     auto* scroll = new QScrollArea;
     scroll->setObjectName(QStringLiteral("answerScroll"));
@@ -118,6 +106,29 @@ QTableView* ComparisonView::makeTable(const QString& name, const QString& access
     table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     copyOnRequest(*table, [this](const QString& sentence) { emit said(sentence); });
     return table;
+}
+
+void ComparisonView::addAllFigures(QVBoxLayout& layout) {
+    pairTable_ = new PairTable;
+    pairTable_->setObjectName(QStringLiteral("pairTable"));
+    pairTable_->setAccessibleName(tr("All figures of this comparison"));
+    connect(pairTable_, &PairTable::said, this, &ComparisonView::said);
+    auto* how = quietLabel(QStringLiteral("pairTableHow"));
+    how->setText(tr("Enter or a double-click on a row shows how its figure is worked out."));
+    allFigures_ = new QPushButton(tr("Show &all figures"));
+    allFigures_->setObjectName(QStringLiteral("allFigures"));
+    allFigures_->setCheckable(true);
+    connect(allFigures_, &QPushButton::toggled, this, [this, how](bool on) {
+        allFigures_->setText(on ? tr("Hide &all figures") : tr("Show &all figures"));
+        how->setVisible(on);
+        pairTable_->setVisible(on);
+        fitToRows(*pairTable_);
+    });
+    how->hide();
+    pairTable_->hide();
+    layout.addWidget(allFigures_, 0, Qt::AlignLeft);
+    layout.addWidget(how);
+    layout.addWidget(pairTable_);
 }
 
 FigurePanel* ComparisonView::makeFigure(const QString& name, const PageContext& context) {
@@ -173,9 +184,13 @@ void ComparisonView::showAnswer(const core::Comparison& comparison) {
     setCurrentIndex(0);
     inWords_->setText(QString::fromStdString(comparison.inWords));
     showCautions(*cautions_, comparison.cautions);
-    arms_->show(comparison.arms);
+    arms_->show(comparison.arms, comparison.interval);
     fitToRows(*armTable_);
-    curves_->setFigure(plot::rootedByDayFigure(comparison));
+    several_->setText(comparison.severalArms ? report::severalArmsText(*comparison.severalArms) : QString());
+    several_->setVisible(comparison.severalArms.has_value());
+    rates_->setFigure(plot::strikeRateFigure(comparison), report::notesOnRates(comparison));
+    speed_->setFigure(plot::speedFigure(comparison), report::notesOnDays(comparison));
+    records_->show(comparison);
     fillPairs(comparison);
     showPair();
 }
@@ -193,10 +208,10 @@ void ComparisonView::fillPairs(const core::Comparison& comparison) {
 void ComparisonView::showPair() {
     const int pair = pair_->currentIndex();
     if (shown_ == nullptr || pair < 0) return;
-    difference_->setFigure(plot::differenceFigure(*shown_, pair));
-    forest_->setFigure(plot::forestFigure(*shown_, pair));
-    figures_->show(pairFigures(*shown_, pair));
-    fitToRows(*figureTable_);
+    difference_->setFigure(plot::differenceFigure(*shown_, pair), report::notesOnDifference(*shown_, pair));
+    curves_->setFigure(plot::rootedByDayFigure(*shown_), report::notesOnDays(*shown_, pair));
+    forest_->setFigure(plot::forestFigure(*shown_, pair), report::notesOnPlants(*shown_, pair));
+    pairTable_->show(pairFigures(*shown_, pair), notesOnPair(*shown_, pair));
 }
 
 }  // namespace desktop

@@ -21,8 +21,9 @@ namespace desktop {
 
 class ArmTableModel;
 class FigurePanel;
-class FigureTableModel;
 class HeadToHeadModel;
+class PairTable;
+class RecordsParts;
 
 class ComparisonView : public QStackedWidget {
     Q_OBJECT
@@ -40,6 +41,7 @@ class ComparisonView : public QStackedWidget {
     QTableView* makeTable(const QString& name, const QString& accessibleName);
     FigurePanel* makeFigure(const QString& name, const PageContext& context);
     void addPairChooser(QVBoxLayout& layout);
+    void addAllFigures(QVBoxLayout& layout);
     void showView();
     void showEmpty(const QString& title, const QString& text, bool offersSession);
     void showAnswer(const core::Comparison& comparison);
@@ -48,16 +50,17 @@ class ComparisonView : public QStackedWidget {
 
     HeadToHeadModel& model_;
     ArmTableModel* arms_;
-    FigureTableModel* figures_;
     std::shared_ptr<const core::Comparison> shown_;
     QLabel* inWords_{};
     QLabel* cautions_{};
     QTableView* armTable_{};
     QWidget* pairRow_{};
     QComboBox* pair_{};
-    FigurePanel *difference_{}, *curves_{}, *forest_{};
+    QLabel* several_{};
+    FigurePanel *rates_{}, *difference_{}, *curves_{}, *speed_{}, *forest_{};
+    RecordsParts* records_{};
     QPushButton* allFigures_{};
-    QTableView* figureTable_{};
+    PairTable* pairTable_{};
     QLabel *emptyTitle_{}, *emptyText_{};
     QPushButton* emptyButton_{};
 };

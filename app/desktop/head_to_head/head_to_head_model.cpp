@@ -41,6 +41,18 @@ void HeadToHeadModel::setLevel(std::optional<double> level) {
     ask();
 }
 
+void HeadToHeadModel::setInterval(core::RateInterval interval) {
+    if (question_.interval == interval) return;
+    question_.interval = interval;
+    ask();
+}
+
+void HeadToHeadModel::setMargin(std::optional<double> margin) {
+    if (question_.margin == margin) return;
+    question_.margin = margin;
+    ask();
+}
+
 void HeadToHeadModel::setWatched(bool isWatched) {
     isWatched_ = isWatched;
     if (isWatched_ && isStale_) ask();

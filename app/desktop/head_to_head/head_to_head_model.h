@@ -50,6 +50,9 @@ class HeadToHeadModel : public QObject {
     void chooseTrial(core::TrialId trial);
     void setHorizon(std::optional<int> day);
     void setLevel(std::optional<double> level);
+    void setInterval(core::RateInterval interval);
+    /// "As good as, within": a share between 0 and 1, or not asked.
+    void setMargin(std::optional<double> margin);
 
     /// Nobody looks: changes of the logbook wait until somebody does.
     void setWatched(bool isWatched);

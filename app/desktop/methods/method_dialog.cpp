@@ -34,6 +34,7 @@ void MethodDialog::build() {
     titles_->setObjectName(QStringLiteral("methodTitles"));
     titles_->setAccessibleName(tr("Methods behind this figure"));
     titles_->setWordWrap(true);
+    titles_->setSpacing(fontMetrics().height() / 6);  // so that broken titles stay apart
     titles_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     for (const report::MethodNote& note : notes_) titles_->addItem(report::methodTitle(note.page));
     titles_->setFixedWidth(fontMetrics().averageCharWidth() * 32);

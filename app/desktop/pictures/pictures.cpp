@@ -1,18 +1,26 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/pictures/pictures.h"
 
+#include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QApplication>
+#include <QComboBox>
 #include <QDialog>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QPainter>
 #include <QPixmap>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTabWidget>
+#include <functional>
 
 #include "app/desktop/logbook/logbook_commands.h"
 #include "app/desktop/look/appearance.h"
 #include "app/desktop/main_window.h"
+#include "app/desktop/page.h"
 #include "app/desktop/workspace.h"
+#include "core/comparison/comparison.h"
 
 namespace desktop {
 
@@ -25,6 +33,13 @@ void settle() {
     QElapsedTimer timer;
     timer.start();
     while (timer.elapsed() < settleMilliseconds) QApplication::processEvents(QEventLoop::AllEvents, 50);
+}
+
+void waitFor(const std::function<bool()>& claim) {
+    constexpr int mostMilliseconds = 60'000;
+    QElapsedTimer timer;
+    timer.start();
+    while (!claim() && timer.elapsed() < mostMilliseconds) QApplication::processEvents(QEventLoop::AllEvents, 50);
 }
 
 /// The window with the dialog where a person would see it.
@@ -55,7 +70,9 @@ class Album {
         const std::vector<PageEntry>& pages = window_.parts().pages;
         for (int number = 0; number < static_cast<int>(pages.size()); ++number) {
             window_.showPage(number);
+            waitForHeadToHead();
             take(pages[static_cast<std::size_t>(number)].name);
+            takeHeadToHead();
         }
         takeOneBatch();
         window_.showPage(0);
@@ -96,12 +113,69 @@ class Album {
     [[nodiscard]] bool isWhole() const { return isWhole_; }
 
   private:
+    /// What stands further down on the page, with the part in question on top.
+    void takeHeadToHead() {
+        Page* page = headToHead();
+        if (!page) return;
+        takePart(*page, "speedFigure", "head_to_head_speed");
+        takePart(*page, "goesWithFigureWords", "head_to_head_records");
+        if (auto* all = page->findChild<QAbstractButton*>("allFigures")) {
+            all->setChecked(true);
+            takePart(*page, "allFigures", "head_to_head_figures");
+            all->setChecked(false);
+        }
+        takeMethod(*page);
+        auto* factor = page->findChild<QComboBox*>("factor");
+        if (!factor) return;
+        factor->setCurrentIndex(factor->findData(static_cast<int>(core::Factor::Treatment)));
+        waitForHeadToHead();
+        takePart(*page, "doseFigure1Words", "head_to_head_doses");
+        factor->setCurrentIndex(0);
+        waitForHeadToHead();
+    }
+
+    /// Where it is in front.
+    Page* headToHead() {
+        auto* page = window_.findChild<Page*>("headToHeadPage");
+        return page && page->isVisible() ? page : nullptr;
+    }
+
+    void waitForHeadToHead() {
+        if (Page* page = headToHead()) waitFor([page] { return page->sheet() != nullptr; });
+    }
+
+    void takePart(Page& page, const char* part, const QString& name) {
+        auto* scroll = page.findChild<QScrollArea*>("answerScroll");
+        auto* widget = page.findChild<QWidget*>(part);
+        if (!scroll || !widget) return;
+        settle();
+        scroll->verticalScrollBar()->setValue(widget->mapTo(scroll->widget(), QPoint()).y());
+        take(name);
+        scroll->verticalScrollBar()->setValue(0);
+    }
+
+    void takeMethod(Page& page) {
+        auto* how = page.findChild<QAbstractButton*>("differenceFigureWorkedOut");
+        if (!how) return;
+        how->click();
+        if (auto* dialog = page.findChild<QDialog*>("methodDialog")) {
+            dialog->resize(dialog->size().boundedTo(QSize(1200, 720)));
+            take("method", dialog);
+            dialog->close();
+        }
+    }
+
     void takeOneBatch() {
         std::vector<core::BatchLine> lines;
         window_.parts().context.workspace.attempt([&](db::Logbook& logbook) { lines = logbook.batchLines(); });
         if (lines.empty()) return;
         window_.showBatch(lines[lines.size() / 2].batch.id);
         take("batch");
+        if (auto* figures = window_.findChild<QTabWidget*>("batchFigures")) {
+            figures->setCurrentIndex(1);
+            take("batch_chart");
+            figures->setCurrentIndex(0);
+        }
         takePrint();
     }
 

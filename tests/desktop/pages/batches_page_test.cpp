@@ -8,11 +8,16 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QTabWidget>
 #include <QTableView>
 
 #include "app/desktop/batches/check_dialog.h"
 #include "app/desktop/batches/close_dialog.h"
+#include "app/desktop/figures/figure_panel.h"
+#include "app/desktop/figures/figure_table_model.h"
+#include "app/desktop/methods/method_dialog.h"
 #include "app/desktop/printing/print_preview.h"
+#include "app/plot/figure_view.h"
 #include "app/report/sheet.h"
 #include "tests/desktop/pages/desk.h"
 
@@ -185,6 +190,33 @@ TEST_F(Batches, ClosesWithAReasonAndReopens) {
     EXPECT_TRUE(named<QLabel>(*page_, "batchState").text().contains(QStringLiteral("frost in the tunnel")));
     named<QPushButton>(*page_, "closeOrReopen").click();
     EXPECT_FALSE(batch("B260003E").batch.closedOn.has_value());
+}
+
+TEST_F(Batches, ShowsABatchBesideTheOthersOfItsPlantAndMethod) {
+    open("B260001A");
+    ASSERT_TRUE(pages::comesTrue([&] { return named<QPushButton>(*page_, "printBatch").isEnabled(); }));
+    auto& tabs = named<QTabWidget>(*page_, "batchFigures");
+    auto& chart = named<desktop::FigurePanel>(*page_, "batchChart");
+    tabs.setCurrentWidget(&chart);
+    EXPECT_TRUE(chart.isVisibleTo(page_.get()));
+    EXPECT_TRUE(chart.view()->accessibleName().startsWith(QStringLiteral("B260001A: ")))
+        << chart.view()->accessibleName().toStdString();
+    ASSERT_EQ(chart.table()->rowCount(), 1);
+    EXPECT_EQ(chart.table()->index(0, 0).data().toString(), QStringLiteral("B260001A"));
+}
+
+TEST_F(Batches, SaysHowTheFiguresOfABatchAreWorkedOut) {
+    open("B260001A");
+    ASSERT_TRUE(pages::comesTrue([&] { return named<QPushButton>(*page_, "printBatch").isEnabled(); }));
+    for (const char* name : {"batchCurve", "batchChart"}) {
+        auto& panel = named<desktop::FigurePanel>(*page_, name);
+        named<QTabWidget>(*page_, "batchFigures").setCurrentWidget(&panel);
+        named<QPushButton>(panel, (std::string(name) + "WorkedOut").c_str()).click();
+        auto* dialog = pages::opened<desktop::MethodDialog>(panel);
+        ASSERT_NE(dialog, nullptr) << name;
+        EXPECT_FALSE(dialog->shownText().contains(pages::aBrace())) << dialog->shownText().toStdString();
+        dialog->close();
+    }
 }
 
 TEST_F(Batches, PrintsTheSummaryOnceItIsWorkedOut) {

@@ -72,6 +72,10 @@ void press(Qt::Key key, Qt::KeyboardModifiers with) {
     QCoreApplication::processEvents();  // an editor hands over its text after the key was dealt with
 }
 
+QRegularExpression aBrace() {
+    return QRegularExpression(QStringLiteral("\\{[a-z][a-z0-9_]*\\}"));
+}
+
 bool comesTrue(const std::function<bool()>& claim) {
     return QTest::qWaitFor(claim, 5000);
 }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QAbstractItemModelTester>
+#include <QRegularExpression>
 #include <QTest>
 #include <QWidget>
 #include <string>
@@ -53,6 +54,8 @@ void show(QWidget& widget);
 /// Types into whatever has the focus, as a person at a keyboard does.
 void type(const QString& text);
 void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
+/// A number in braces that a page of the methods was not given. R has braces of its own.
+[[nodiscard]] QRegularExpression aBrace();
 /// Waits until `claim` holds, at most five seconds.
 [[nodiscard]] bool comesTrue(const std::function<bool()>& claim);
 

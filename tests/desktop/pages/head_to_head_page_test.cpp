@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/head_to_head/head_to_head_page.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
@@ -9,14 +10,21 @@
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTemporaryDir>
+#include <algorithm>
 
 #include "app/desktop/figures/figure_panel.h"
 #include "app/desktop/head_to_head/arm_table_model.h"
 #include "app/desktop/head_to_head/head_to_head_model.h"
 #include "app/desktop/head_to_head/pair_figures.h"
+#include "app/desktop/head_to_head/pair_table.h"
+#include "app/desktop/methods/method_dialog.h"
 #include "app/desktop/printing/print_preview.h"
+#include "app/desktop/widgets/fault_label.h"
+#include "app/plot/figure_view.h"
 #include "app/plot/number_text.h"
+#include "app/plot/speed_figure.h"
 #include "app/report/sheet.h"
+#include "gmock/gmock.h"
 #include "tests/desktop/pages/desk.h"
 
 namespace {
@@ -52,6 +60,13 @@ class HeadToHead : public pages::Desk {
         return named<QTableView>(*page_, "armTable").model()->index(row, column).data().toString();
     }
 
+    bool hasRowWith(const QString& words) {
+        const QAbstractItemModel* rows = named<QTableView>(*page_, "pairTable").model();
+        for (int row = 0; row < rows->rowCount(); ++row)
+            if (rows->index(row, 0).data().toString().contains(words)) return true;
+        return false;
+    }
+
     std::unique_ptr<desktop::HeadToHeadPage> page_;
 };
 
@@ -83,7 +98,7 @@ TEST_F(HeadToHead, ShowsAllFiguresOfThePairBehindAButton) {
     EXPECT_FALSE(table.isVisible());
     named<QPushButton>(*page_, "allFigures").click();
     EXPECT_TRUE(table.isVisible());
-    const plot::FigureTable figures = desktop::pairFigures(expected(), 0);
+    const plot::FigureTable figures = desktop::pairFigures(expected(), 0).table;
     ASSERT_EQ(table.model()->rowCount(), static_cast<int>(figures.rows.size()));
     for (int row = 0; row < table.model()->rowCount(); ++row)
         EXPECT_EQ(table.model()->index(row, 1).data().toString(), figures.rows[static_cast<std::size_t>(row)][1]);
@@ -146,6 +161,143 @@ TEST_F(HeadToHead, ShowsTheFiguresOfAPictureAsATable) {
     named<QPushButton>(panel, "curvesFigureToggle").click();
     EXPECT_TRUE(table.isVisibleTo(&panel));
     EXPECT_GT(table.model()->rowCount(), 0);
+}
+
+TEST_F(HeadToHead, AsksForTheChosenInterval) {
+    open();
+    auto& intervals = named<QComboBox>(*page_, "interval");
+    ASSERT_EQ(intervals.count(), static_cast<int>(core::everyRateInterval.size()));
+    for (const core::RateInterval interval : core::everyRateInterval) {
+        intervals.setCurrentIndex(intervals.findData(static_cast<int>(interval)));
+        ASSERT_TRUE(pages::comesTrue([&] { return page_->sheet() != nullptr; }));
+        core::ComparisonQuestion question;
+        question.interval = interval;
+        EXPECT_EQ(cell(0, desktop::ArmTableModel::AsCounted), plot::limitsText(*expected(question).arms[0].asCounted));
+        const QString method = named<desktop::FigurePanel>(*page_, "ratesFigure").view()->accessibleDescription();
+        EXPECT_TRUE(method.contains(QString::fromUtf8(core::nameOf(interval)))) << method.toStdString();
+    }
+}
+
+TEST_F(HeadToHead, AsksWhetherOneIsAsGoodWithinAMargin) {
+    open();
+    EXPECT_FALSE(hasRowWith(QStringLiteral("as good as")));
+    QTest::keyClicks(&named<QLineEdit>(*page_, "margin"), QStringLiteral("12,5"));
+    QTest::keyClick(&named<QLineEdit>(*page_, "margin"), Qt::Key_Return);
+    ASSERT_TRUE(pages::comesTrue([&] { return page_->sheet() != nullptr; }));
+    EXPECT_TRUE(hasRowWith(QStringLiteral("within 12.5 of 100")));
+    core::ComparisonQuestion question;
+    question.margin = 0.125;
+    EXPECT_EQ(named<QLabel>(*page_, "comparisonInWords").text(), QString::fromStdString(expected(question).inWords));
+    named<QLineEdit>(*page_, "margin").clear();
+    QTest::keyClick(&named<QLineEdit>(*page_, "margin"), Qt::Key_Return);
+    ASSERT_TRUE(pages::comesTrue([&] { return page_->sheet() != nullptr; }));
+    EXPECT_FALSE(hasRowWith(QStringLiteral("as good as")));
+}
+
+TEST_F(HeadToHead, RefusesAMarginInASentence) {
+    open();
+    auto& margin = named<QLineEdit>(*page_, "margin");
+    for (const char* typed : {"0", "100", "-5", "ten"}) {
+        margin.clear();
+        QTest::keyClicks(&margin, QLatin1String(typed));
+        QTest::keyClick(&margin, Qt::Key_Return);
+        QStringList sentences;
+        for (const auto* label : page_->findChildren<desktop::FaultLabel*>()) sentences.append(label->fault());
+        const std::string said = sentences.join(QLatin1Char(' ')).toStdString();
+        EXPECT_THAT(said, testing::HasSubstr("As good as, within"));
+        EXPECT_THAT(said, testing::HasSubstr(typed));
+        EXPECT_THAT(said, testing::HasSubstr("above 0 and below 100"));
+        EXPECT_EQ(margin.text(), QLatin1String(typed));
+    }
+    margin.clear();
+    QTest::keyClick(&margin, Qt::Key_Return);
+    for (const auto* label : page_->findChildren<desktop::FaultLabel*>()) EXPECT_EQ(label->fault(), QString());
+}
+
+TEST_F(HeadToHead, ChoosesInTheOrderOfReading) {
+    open();
+    const QStringList wanted{"factor", "plant", "trial", "horizon", "level", "interval", "margin", "printComparison"};
+    QStringList visited;
+    for (QWidget* widget = &named<QComboBox>(*page_, "factor"); visited.size() < wanted.size();
+         widget = widget->nextInFocusChain())
+        if (wanted.contains(widget->objectName())) visited << widget->objectName();
+    EXPECT_EQ(visited, wanted) << visited.join(u' ').toStdString();
+}
+
+TEST_F(HeadToHead, TellsOfEachFieldWhatItIs) {
+    open();
+    for (const char* name : {"factor", "plant", "trial", "horizon", "level", "interval", "margin"}) {
+        const auto* field = page_->findChild<QWidget*>(QLatin1String(name));
+        ASSERT_NE(field, nullptr) << name;
+        const QList<QLabel*> labels = page_->findChildren<QLabel*>();
+        EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [field](const QLabel* label) {
+            return label->buddy() == field;
+        })) << name;
+    }
+}
+
+TEST_F(HeadToHead, ShowsWhoRootsAndHowFastAndWhatWentWithIt) {
+    open();
+    const core::Comparison comparison = expected();
+    auto& speed = named<desktop::FigurePanel>(*page_, "speedFigure");
+    EXPECT_EQ(speed.view()->accessibleName(), plot::speedFigure(comparison)->sentence());
+    EXPECT_TRUE(named<QLabel>(*page_, "goesWithFigureWords")
+                    .text()
+                    .startsWith(QString::fromStdString(comparison.goesWith.inWords)));
+    EXPECT_EQ(named<desktop::FigurePanel>(*page_, "goesWithFigure").isVisibleTo(page_.get()),
+              !comparison.goesWith.associations.empty());
+    EXPECT_FALSE(named<QLabel>(*page_, "severalArms").isVisibleTo(page_.get()));
+}
+
+TEST_F(HeadToHead, SaysOnEveryFigureHowItIsWorkedOut) {
+    open();
+    for (const char* name : {"ratesFigure", "differenceFigure", "curvesFigure", "speedFigure", "forestFigure"}) {
+        auto& panel = named<desktop::FigurePanel>(*page_, name);
+        auto& button = named<QPushButton>(panel, (std::string(name) + "WorkedOut").c_str());
+        ASSERT_TRUE(button.isVisibleTo(&panel)) << name;
+        button.click();
+        auto* dialog = pages::opened<desktop::MethodDialog>(panel);
+        ASSERT_NE(dialog, nullptr) << name;
+        EXPECT_FALSE(dialog->shownText().isEmpty()) << name;
+        EXPECT_FALSE(dialog->shownText().contains(pages::aBrace())) << dialog->shownText().toStdString();
+        dialog->close();
+    }
+}
+
+TEST_F(HeadToHead, ExplainsAFigureOfTheTableOnEnter) {
+    open();
+    named<QPushButton>(*page_, "allFigures").click();
+    auto& table = named<desktop::PairTable>(*page_, "pairTable");
+    table.setFocus();
+    table.selectRow(1);  // Newcombe's
+    QTest::keyClick(&table, Qt::Key_Return);
+    auto* dialog = pages::opened<desktop::MethodDialog>(table);
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_TRUE(dialog->shownText().contains(QStringLiteral("Newcombe"))) << dialog->shownText().toStdString();
+    dialog->close();
+}
+
+TEST_F(HeadToHead, HasAPageOfTheMethodsForEachRowThatHasAFigure) {
+    core::ComparisonQuestion question;
+    question.margin = 0.1;
+    const core::Comparison comparison = expected(question);
+    const desktop::PairFigures figures = desktop::pairFigures(comparison, 0);
+    ASSERT_EQ(figures.pages.size(), static_cast<qsizetype>(figures.table.rows.size()));
+    for (const QString& page : figures.pages) EXPECT_FALSE(report::methodTitle(page).isEmpty()) << page.toStdString();
+    for (const report::MethodNote& note : desktop::notesOnPair(comparison, 0))
+        EXPECT_FALSE(report::workedOut(note).contains(pages::aBrace())) << note.page.toStdString();
+}
+
+TEST_F(HeadToHead, FitsASmallWindowAlsoInLargeType) {
+    open();
+    const QFont usual = QApplication::font();
+    QFont large = usual;
+    large.setPointSizeF(usual.pointSizeF() * 1.5);
+    QApplication::setFont(large);
+    page_->ensurePolished();
+    QCoreApplication::processEvents();
+    EXPECT_LE(page_->minimumSizeHint().width(), 1280 - 220);  // the list of pages beside it
+    QApplication::setFont(usual);
 }
 
 TEST_F(HeadToHead, WritesThePdfOfTheComparison) {
