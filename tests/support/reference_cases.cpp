@@ -81,8 +81,9 @@ void ReferenceCase::expectNear(const std::string& field, std::optional<double> g
     } else {
         EXPECT_NEAR(*got, *number, toleranceOf(tolerance, field, *number)) << place;
     }
-    prove({.function = functionOf(method), .source = source, .independent = computedOtherwise(provenance)}, *got,
-          *number);
+    prove(
+        {.function = functionOf(method, inputs, field), .source = source, .independent = computedOtherwise(provenance)},
+        *got, *number);
 }
 
 void PrintTo(const ReferenceCase& each, std::ostream* out) {

@@ -59,9 +59,19 @@ constexpr Named names[] = {
     {"turnbull", "turnbull"},
 };
 
+std::string_view variantOf(std::string_view method, const nlohmann::json& inputs, std::string_view field) {
+    if (method == "diff_newcombe" && inputs.value("cc", false)) return "newcombeContinuityDifference";
+    if (method == "diff_score" && !inputs.value("bias", true)) return "meeDifference";
+    if (method == "rr_score" && inputs.value("bias", false)) return "miettinenNurminenRatio";
+    if (method == "prop_agresti_coull" && field.starts_with("raw_")) return "agrestiCoullUncut";
+    if (method == "prop_jeffreys" && field.starts_with("equal_tailed_")) return "jeffreysEqualTails";
+    return {};
+}
+
 }  // namespace
 
-std::string_view functionOf(std::string_view referenceMethod) {
+std::string_view functionOf(std::string_view referenceMethod, const nlohmann::json& inputs, std::string_view field) {
+    if (const std::string_view variant = variantOf(referenceMethod, inputs, field); !variant.empty()) return variant;
     const auto* const found = std::find_if(std::begin(names), std::end(names), [referenceMethod](const Named& each) {
         return each.method == referenceMethod;
     });
