@@ -89,16 +89,23 @@ Json speciesJson(const std::vector<core::BySpecies>& all) {
     return list;
 }
 
+Json limitsIf(bool areThere, const core::Limits& interval) {
+    return areThere ? limits(interval) : Json();
+}
+
 Json pooledJson(const core::Pooled& pooled) {
-    return {{"strata", pooled.strata},
-            {"odds_ratio", figure(pooled.oddsRatio)},
-            {"odds_ratio_low", figure(pooled.oddsRatioLimits.low)},
-            {"odds_ratio_high", figure(pooled.oddsRatioLimits.high)},
-            {"risk_difference", figure(pooled.riskDifference)},
-            {"risk_difference_low", figure(pooled.riskDifferenceLimits.low)},
-            {"risk_difference_high", figure(pooled.riskDifferenceLimits.high)},
-            {"cmh_p", figure(pooled.cmhP)},
-            {"agreement_p", figure(pooled.agreementP)}};
+    return {
+        {"strata", pooled.strata},
+        {"odds_ratio", figure(pooled.oddsRatio)},
+        {"odds_ratio_low", figure(pooled.oddsRatioLimits.low)},
+        {"odds_ratio_high", figure(pooled.oddsRatioLimits.high)},
+        {"risk_difference", figure(pooled.riskDifference)},
+        {"risk_difference_low", figure(pooled.riskDifferenceLimits.low)},
+        {"risk_difference_high", figure(pooled.riskDifferenceLimits.high)},
+        {"odds_ratio_with_spread", limitsIf(pooled.oddsRatio.has_value(), pooled.oddsRatioWithSpread)},
+        {"risk_difference_with_spread", limitsIf(pooled.riskDifference.has_value(), pooled.riskDifferenceWithSpread)},
+        {"cmh_p", figure(pooled.cmhP)},
+        {"agreement_p", figure(pooled.agreementP)}};
 }
 
 Json asGoodJson(const std::optional<core::AsGoodAs>& answer) {

@@ -87,11 +87,17 @@ void printPooled(const core::Pooled& pooled, std::ostream& out) {
     if (pooled.riskDifference)
         printLine(
             tr("pooled over strata"),
-            filled(tr("%1; %2 fit (Mantel-Haenszel, %3 strata of plant and block)"),
+            filled(tr("%1; %2 fit with spread, %3 as counted (Mantel-Haenszel, %4 strata of plant and block)"),
                    {plain(plot::differenceText(*pooled.riskDifference)),
+                    plain(plot::differenceLimitsText(pooled.riskDifferenceWithSpread)),
                     plain(plot::differenceLimitsText(pooled.riskDifferenceLimits)), std::to_string(pooled.strata)}),
             out);
-    printLine(tr("pooled odds ratio"), plain(plot::ratioText(pooled.oddsRatio, pooled.oddsRatioLimits)), out);
+    if (pooled.oddsRatio)
+        printLine(tr("pooled odds ratio"),
+                  filled(tr("%1 as counted; %2 with spread"),
+                         {plain(plot::ratioText(pooled.oddsRatio, pooled.oddsRatioLimits)),
+                          plain(plot::ratioText(pooled.oddsRatio, pooled.oddsRatioWithSpread))}),
+                  out);
     printLine(tr("no difference at all"), filled(tr("%1 (Cochran-Mantel-Haenszel)"), {plain(plot::pText(pooled.cmhP))}),
               out);
     if (pooled.agreementP)

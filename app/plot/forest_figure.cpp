@@ -38,14 +38,13 @@ class ForestFigure : public Figure {
         if (!pair_.pooled.riskDifference) return lines;
         return tr("%1; over all plants, %2 (%3)")
             .arg(lines, differenceText(*pair_.pooled.riskDifference),
-                 differenceLimitsText(pair_.pooled.riskDifferenceLimits));
+                 differenceLimitsText(pair_.pooled.riskDifferenceWithSpread));
     }
 
     QString method() const override {
         if (!reason_.isEmpty()) return {};
         return tr("Rooted of those assessed at day %1. %2 intervals after Miettinen and Nurminen, squares by number of "
-                  "cuttings; all "
-                  "plants: Mantel-Haenszel, Sato's interval.")
+                  "cuttings; all plants: Mantel-Haenszel, diamond Sato's interval, line allowing for the spread.")
             .arg(countText(day_), levelText(level_));
     }
 
@@ -62,10 +61,13 @@ class ForestFigure : public Figure {
                                   line.difference ? points(line.limits.high) : QString()});
         if (pair_.pooled.riskDifference) {
             const core::BySpecies sum = together();
-            table.rows.push_back({tr("All plants"), countText(sum.firstRooted), countText(sum.firstAssessed),
-                                  countText(sum.secondRooted), countText(sum.secondAssessed),
-                                  points(pair_.pooled.riskDifference), points(pair_.pooled.riskDifferenceLimits.low),
-                                  points(pair_.pooled.riskDifferenceLimits.high)});
+            const auto add = [&](const QString& name, const core::Limits& limits) {
+                table.rows.push_back({name, countText(sum.firstRooted), countText(sum.firstAssessed),
+                                      countText(sum.secondRooted), countText(sum.secondAssessed),
+                                      points(pair_.pooled.riskDifference), points(limits.low), points(limits.high)});
+            };
+            add(tr("All plants"), pair_.pooled.riskDifferenceLimits);
+            add(tr("All plants, with spread"), pair_.pooled.riskDifferenceWithSpread);
         }
         return table;
     }
@@ -143,15 +145,16 @@ class ForestFigure : public Figure {
                         .counts = {},
                         .value = pair_.pooled.riskDifference,
                         .thick = pair_.pooled.riskDifferenceLimits,
-                        .thin = {},
+                        .thin = pair_.pooled.riskDifferenceWithSpread,
                         .mark = RowMark::Square,
                         .series = 0,
                         .weight = 1,
                         .figure = {},
                         .hint = {}};
         row.counts = {ofText(sum.firstRooted, sum.firstAssessed), ofText(sum.secondRooted, sum.secondAssessed)};
-        row.figure = pointsText(*pair_.pooled.riskDifference, pair_.pooled.riskDifferenceLimits);
-        row.hint = tr("All plants\n%1 points").arg(row.figure);
+        row.figure = pointsText(*pair_.pooled.riskDifference, pair_.pooled.riskDifferenceWithSpread);
+        row.hint = tr("All plants\nwith the spread between batches %1 points\nas counted %2")
+                       .arg(row.figure, pointsText(*pair_.pooled.riskDifference, pair_.pooled.riskDifferenceLimits));
         return row;
     }
 

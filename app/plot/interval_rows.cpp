@@ -197,6 +197,7 @@ class RowPainter {
         drawTexts(row, top, pitch, Type::Bold);
         if (!row.value || !row.thick) return;
         const double y = top + pitch / 2, half = 0.36 * canvas_.em(), x = axis_.at(*row.value);
+        drawLimits(row.thin, y, 0.09, true, palette.text);
         QPainterPath diamond(QPointF(axis_.at(row.thick->low), y));
         diamond.lineTo(x, y - half);
         diamond.lineTo(axis_.at(row.thick->high), y);

@@ -95,6 +95,22 @@ void addSpeed(FigureRows& rows, const core::SpeedDifference& speed) {
                  sayInTable("the same, allowing for the spread"));
 }
 
+void addPooled(FigureRows& rows, const core::Pooled& pooled) {
+    if (pooled.oddsRatio) {
+        rows.add(sayInTable("odds ratio, plants pooled"), plot::ratioText(pooled.oddsRatio, pooled.oddsRatioLimits),
+                 sayInTable("Mantel-Haenszel, as counted"));
+        rows.add(sayInTable("odds ratio, plants pooled"), plot::ratioText(pooled.oddsRatio, pooled.oddsRatioWithSpread),
+                 sayInTable("the same, allowing for the spread"));
+    }
+    if (!pooled.riskDifference) return;
+    rows.add(sayInTable("difference, plants pooled"),
+             plot::pointsText(*pooled.riskDifference, pooled.riskDifferenceLimits),
+             sayInTable("Mantel-Haenszel, Sato, as counted"));
+    rows.add(sayInTable("difference, plants pooled"),
+             plot::pointsText(*pooled.riskDifference, pooled.riskDifferenceWithSpread),
+             sayInTable("the same, allowing for the spread"));
+}
+
 }  // namespace
 
 Table figuresOf(const core::Pair& pair, const QString& first, const QString& second, bool isOneOfSeveral) {
@@ -107,9 +123,7 @@ Table figuresOf(const core::Pair& pair, const QString& first, const QString& sec
              sayInTable("conditional, exact"));
     addTests(rows, pair, isOneOfSeveral);
     addSpeed(rows, pair.speed);
-    if (pair.pooled.oddsRatio)
-        rows.add(sayInTable("odds ratio, plants pooled"),
-                 plot::ratioText(pair.pooled.oddsRatio, pair.pooled.oddsRatioLimits), sayInTable("Mantel-Haenszel"));
+    addPooled(rows, pair.pooled);
     rows.add(sayInTable("chance that the first is better"), plot::chanceText(pair.probabilityFirstBetter),
              sayInTable("Jeffreys priors, as counted"));
     return rows.take();

@@ -85,6 +85,7 @@ TEST_F(CompareDemo, KeepsItsPromiseOfTheNewerNames) {
                            "p_with_spread", "p_holm"});
     for (const nlohmann::json& pair : json["pairs"]) {
         expectNames(pair, {"first_as_good", "second_as_good", "verdict", "in_words"});
+        expectNames(pair["pooled"], {"odds_ratio_with_spread", "risk_difference_with_spread"});
         expectNames(pair["p"], {"batch_rates", "batch_permutation", "batch_rates_holm", "boschloo_holm"});
         for (const char* which : {"first_as_good", "second_as_good"})
             if (pair[which].is_object())
@@ -126,7 +127,7 @@ std::string logWith(const support::TemporaryFolder& folder, const support::Tempo
                 checks = "batch,checked_on,rooted,lost\r\n";
     const auto add = [&](const char* method, const std::vector<int>& rooted) {
         for (std::size_t i = 0; i < rooted.size(); ++i) {
-            const std::string code = std::string(method, 1, 1) + std::to_string(i);
+            const std::string code = std::string(1, method[0]) + std::to_string(i);
             batches +=
                 code + ",2026-03-02,Hebe albicans," + method + "," + method + " " + std::to_string(i) + ",20\r\n";
             checks += code + ",2026-03-30," + std::to_string(rooted[i]) + "," + std::to_string(20 - rooted[i]) + "\r\n";

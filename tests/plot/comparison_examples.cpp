@@ -76,6 +76,8 @@ void addPooled(core::Pair& pair) {
     pooled.strata = static_cast<int>(pair.bySpecies.size());
     pooled.oddsRatio = 2.3, pooled.oddsRatioLimits = {.low = 1.3, .high = 4.1};
     pooled.riskDifference = 0.16, pooled.riskDifferenceLimits = {.low = 0.05, .high = 0.27};
+    pooled.oddsRatioWithSpread = {.low = 1.1, .high = 4.8};
+    pooled.riskDifferenceWithSpread = {.low = 0.02, .high = 0.30};
     pooled.cmhP = 0.004, pooled.agreementP = 0.42;
 }
 

@@ -65,7 +65,10 @@ QVariant ArmTableModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::DisplayRole) return cellOf(arm, index.column());
     if (role == Qt::ToolTipRole) {
         if (index.column() == WithSpread && !arm.withSpread)
-            return tr("The spread between batches can't be seen here: it takes two batches or more that differ.");
+            return tr("The spread between batches can't be seen here: it takes two batches or more.");
+        if (index.column() == WithSpread && arm.isSpreadBorrowed)
+            return tr("%1. All rooted, or none, so these batches show no spread: that of the whole logbook is used.")
+                .arg(cellOf(arm, index.column()));
         return cellOf(arm, index.column());
     }
     if (role == Qt::TextAlignmentRole)

@@ -117,10 +117,16 @@ void addPooled(PairRows& rows, const core::Pooled& pooled) {
     rows.add(sayOfPair("Strata (plant by block)"), plot::countText(pooled.strata), "pooled_over_plants");
     rows.add(sayOfPair("Odds ratio pooled over strata (Mantel and Haenszel)"),
              plot::ratioText(pooled.oddsRatio, pooled.oddsRatioLimits), "pooled_over_plants");
+    if (pooled.oddsRatio)
+        rows.add(sayOfPair("The same, allowing for the spread between batches"),
+                 plot::ratioText(pooled.oddsRatio, pooled.oddsRatioWithSpread), "pooled_over_plants");
     rows.add(sayOfPair("Difference pooled over strata, of 100"),
              pooled.riskDifference ? plot::pointsText(*pooled.riskDifference, pooled.riskDifferenceLimits)
                                    : sayOfPair("no stratum with both arms"),
              "pooled_difference");
+    if (pooled.riskDifference)
+        rows.add(sayOfPair("The same, allowing for the spread between batches"),
+                 plot::pointsText(*pooled.riskDifference, pooled.riskDifferenceWithSpread), "pooled_difference");
     rows.add(sayOfPair("Cochran, Mantel and Haenszel's test"), plot::pText(pooled.cmhP), "difference_within_plants");
     rows.addP(sayOfPair("Do the strata agree? (Breslow and Day, Tarone)"), pooled.agreementP,
               sayOfPair("needs two strata that say something"), "do_plants_agree");
