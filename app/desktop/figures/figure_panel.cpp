@@ -50,6 +50,8 @@ void FigurePanel::build(const QString& name) {
     tableView_->setAccessibleName(tr("The figures behind the picture"));
     tableView_->setModel(table_);
     giveTableManners(*tableView_);
+    // It scrolls in whatever room the picture has; its own wish for height would leave small pictures blank below.
+    tableView_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     tableView_->horizontalHeader()->setStretchLastSection(false);
     copyOnRequest(*tableView_, [this](const QString& sentence) { emit said(sentence); });
     stack_ = new QStackedWidget;

@@ -118,7 +118,7 @@ class Album {
         Page* page = headToHead();
         if (!page) return;
         takePart(*page, "speedFigure", "head_to_head_speed");
-        takePart(*page, "goesWithFigureWords", "head_to_head_records");
+        takeRecords(*page);
         if (auto* all = page->findChild<QAbstractButton*>("allFigures")) {
             all->setChecked(true);
             takePart(*page, "allFigures", "head_to_head_figures");
@@ -142,6 +142,20 @@ class Album {
 
     void waitForHeadToHead() {
         if (Page* page = headToHead()) waitFor([page] { return page->sheet() != nullptr; });
+    }
+
+    /// Of the first plant whose records are many enough to tell what went with rooting.
+    void takeRecords(Page& page) {
+        auto* plants = page.findChild<QComboBox*>("plant");
+        auto* figure = page.findChild<QWidget*>("goesWithFigure");
+        if (!plants || !figure) return;
+        for (int plant = 0; plant < plants->count() && figure->isHidden(); ++plant) {
+            plants->setCurrentIndex(plant);
+            waitForHeadToHead();
+        }
+        takePart(page, "goesWithFigureWords", "head_to_head_records");
+        plants->setCurrentIndex(0);
+        waitForHeadToHead();
     }
 
     void takePart(Page& page, const char* part, const QString& name) {
