@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <QStringList>
+#include <algorithm>
 
 #include "app/report/methods/note_numbers.h"
 #include "app/report/methods/notes.h"
@@ -18,7 +19,11 @@ QString withSpreadInWords(const core::Limits& limits) {
 
 std::vector<MethodNote> notesOnGoesWith(const core::GoesWith& answer, double level) {
     if (answer.associations.empty() || answer.rows.empty()) return {};
-    const core::Association& first = answer.associations.front();
+    const auto sought = std::find_if(answer.associations.begin(), answer.associations.end(),
+                                     [](const core::Association& each) { return !each.isPlant; });
+    // Plants are only allowed for; where nothing else differs, one of them has to serve.
+    const auto shown = sought == answer.associations.end() ? answer.associations.begin() : sought;
+    const core::Association& first = *shown;
     MethodNote note{QStringLiteral("goes_with_rooting"), {}};
     Numbers& numbers = note.numbers;
     std::vector<int> rooted, assessed;
@@ -37,10 +42,16 @@ std::vector<MethodNote> notesOnGoesWith(const core::GoesWith& answer, double lev
                                             : QStringLiteral("%1 things").arg(answer.associations.size());
     put(numbers, QStringLiteral("dispersion"), answer.dispersion, 2);
     numbers[QStringLiteral("name")] = named(first.name);
+    numbers[QStringLiteral("limits_how")] =
+        first.isPlant
+            ? QStringLiteral("%1 standard errors either side on the scale of log odds")
+            : QStringLiteral("where the penalised likelihood, at its best over all others, has fallen by half of %1^2");
+    putCount(numbers, QStringLiteral("place_r"), static_cast<int>(shown - answer.associations.begin()) + 2);
     put(numbers, QStringLiteral("odds_ratio"), first.oddsRatio, 2);
     putLimits(numbers, first.asCounted, 2);
     numbers[QStringLiteral("with_spread")] = first.withSpread ? withSpreadInWords(*first.withSpread) : QString();
     putLevel(numbers, level);
+    numbers[QStringLiteral("limits_how")] = numbers[QStringLiteral("limits_how")].arg(numbers[QStringLiteral("z")]);
     numbers[QStringLiteral("y_r")] = listForR(rooted);
     numbers[QStringLiteral("n_r")] = listForR(assessed);
     numbers[QStringLiteral("x_r")] = columnsForR.join(QStringLiteral(",\n    "));

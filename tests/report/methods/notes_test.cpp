@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "app/plot/number_text.h"
 #include "app/report/methods/note_numbers.h"
 #include "tests/report/methods/method_examples.h"
@@ -132,9 +134,11 @@ TEST(NotesOnDoses, ShowTheTrendTheCurveAndTheBestDose) {
     EXPECT_EQ(number(noteOn(notes, "best_dose"), "best"), plot::amountText(*series.bestMilligrams));
 }
 
-TEST(NotesOnGoesWith, ShowTheFirstAssociation) {
+TEST(NotesOnGoesWith, ShowTheFirstAssociationThatIsNotAPlant) {
     const auto notes = report::notesOnGoesWith(methods().goesWith, methods().level);
-    const core::Association& first = methods().goesWith.associations.front();
+    const auto& all = methods().goesWith.associations;
+    const core::Association& first =
+        *std::find_if(all.begin(), all.end(), [](const core::Association& each) { return !each.isPlant; });
     const auto note = noteOn(notes, "goes_with_rooting");
     EXPECT_EQ(number(note, "odds_ratio"), plot::decimalText(first.oddsRatio, 2));
     expectLimits(note, first.asCounted, 2);
