@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 
 #include "app/plot/arm_words.h"
@@ -34,6 +35,7 @@ class ForestFigure : public Figure {
 
     QString sentence() const override {
         if (!reason_.isEmpty()) return tr("For which plants: nothing to show yet");
+        if (pair_.bySpecies.size() == 1 && pair_.pooled.riskDifference) return ofOnePlant();
         const QString lines = inFavour();
         if (!pair_.pooled.riskDifference) return lines;
         return tr("%1; over all plants, %2 (%3)")
@@ -100,11 +102,28 @@ class ForestFigure : public Figure {
         return sum;
     }
 
+    QString ofOnePlant() const {
+        const double difference = *pair_.pooled.riskDifference;
+        const QString plant = textOf(pair_.bySpecies.front().species);
+        const QString limits = differenceLimitsText(pair_.pooled.riskDifferenceWithSpread);
+        if (std::abs(difference) < 0.005)
+            return tr("%1 and %2 rooted about as many of 100 in %3 (%4 allowing for the spread)")
+                .arg(capitalised(first_), second_, plant, limits);
+        return tr("%1 rooted %2 than %3 in %4 (%5 allowing for the spread)")
+            .arg(capitalised(first_), differenceText(difference), second_, plant, limits);
+    }
+
     QString agreement() const {
         if (!pair_.pooled.agreementP)
             return pair_.bySpecies.size() < 2 ? tr("With one plant there is nothing to agree with.")
                                               : tr("Whether the plants agree cannot be told from these counts.");
         const QString p = pText(*pair_.pooled.agreementP);
+        if (pair_.bySpecies.size() == 1)
+            return *pair_.pooled.agreementP < kMayDiffer
+                       ? tr("The blocks of the trial may differ among themselves (Breslow-Day-Tarone %1).").arg(p)
+                       : tr("Do the blocks of the trial agree? As far as these counts can tell, yes "
+                            "(Breslow-Day-Tarone %1).")
+                             .arg(p);
         if (*pair_.pooled.agreementP < kMayDiffer)
             return tr("The plants may differ among themselves (Breslow-Day-Tarone %1): read each line by itself.")
                 .arg(p);

@@ -119,13 +119,24 @@ QString differenceLimitsText(const core::Limits& limits) {
     return NumberText::tr("%1 fewer to %2 more").arg(countText(-low), countText(high));
 }
 
+namespace {
+
+// Two decimals where they say something: of 0.00 to 665.81 the one says too little and the other too much.
+QString factorText(double factor) {
+    if (factor == 0 || factor >= 100) return amountText(factor);
+    if (factor < 0.001) return NumberText::tr("< %1").arg(decimalText(0.001, 3));
+    return decimalText(factor, factor < 0.1 ? 3 : 2);
+}
+
+}  // namespace
+
 QString ratioText(const std::optional<double>& ratio) {
-    return ratio ? decimalText(*ratio, 2) : QStringLiteral("–");
+    return ratio ? factorText(*ratio) : QStringLiteral("–");
 }
 
 QString ratioText(const std::optional<double>& ratio, const core::Limits& limits) {
     return NumberText::tr("%1 (%2 to %3)", "a ratio and its interval")
-        .arg(ratioText(ratio), decimalText(limits.low, 2), decimalText(limits.high, 2));
+        .arg(ratioText(ratio), factorText(limits.low), factorText(limits.high));
 }
 
 QString pText(double p) {

@@ -20,7 +20,7 @@ std::string oneIn(double chance) {
 }
 
 std::string tailInWords(const AgainstThePast& tail) {
-    std::string words = "By day " + std::to_string(tail.day) + " " +
+    std::string words = "By day " + std::to_string(tail.day) + ", " +
                         counted(tail.pastBatches, "earlier batch", "earlier batches") +
                         " of this plant by this method would foretell " + std::to_string(tail.usualFewest) + " to " +
                         std::to_string(tail.usualMost) + " rooted of " + std::to_string(tail.of) +

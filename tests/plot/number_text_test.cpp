@@ -25,6 +25,22 @@ std::string text(const QString& words) {
     return words.toStdString();
 }
 
+TEST(RatioText, HasTheDigitsThatSaySomething) {
+    EXPECT_EQ(plot::ratioText(1.4249, core::Limits{0.0301, 665.81}), QStringLiteral("1.42 (0.030 to 666)"));
+    EXPECT_EQ(plot::ratioText(0.0, core::Limits{0, 0.2}), QStringLiteral("0 (0 to 0.20)"));
+    EXPECT_EQ(plot::ratioText(0.0004, core::Limits{1e-9, std::numeric_limits<double>::infinity()}),
+              QStringLiteral("< 0.001 (< 0.001 to ∞)"));
+    EXPECT_EQ(plot::ratioText(std::nullopt), QStringLiteral("–"));
+}
+
+TEST(AmountText, KeepsThreeDigitsThatCountAndNoEmptyOnes) {
+    EXPECT_EQ(plot::amountText(1000), QStringLiteral("1000"));
+    EXPECT_EQ(plot::amountText(1234.5), QStringLiteral("1230"));
+    EXPECT_EQ(plot::amountText(0.25), QStringLiteral("0.25"));
+    EXPECT_EQ(plot::amountText(0), QStringLiteral("0"));
+    EXPECT_EQ(plot::amountText(99.96), QStringLiteral("100"));
+}
+
 }  // namespace
 
 TEST(PercentText, NeverStandsWithoutItsCount) {
