@@ -47,6 +47,7 @@ Json armJson(const core::Arm& arm) {
             {"undecided", arm.undecided},
             {"assessed", arm.assessed},
             {"rate", figure(arm.rate)},
+            {"curve_share", figure(arm.curveShare)},  // of all stuck, read off the curve at the day
             {"as_counted", limits(arm.asCounted)},
             {"with_spread", limits(arm.withSpread)},
             {"share_rooted_by_day", sharesJson(arm.rootedByDay)},

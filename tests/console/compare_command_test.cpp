@@ -229,9 +229,9 @@ TEST(CompareCommand, KeepsItsPromiseOfNames) {
     expectNames(json, {"factor", "at_day", "level", "arms", "pairs", "spread", "cautions", "in_words"});
     expectNames(json["spread"], {"icc", "design_effect", "batches"});
     for (const nlohmann::json& arm : json["arms"]) {
-        expectNames(arm,
-                    {"name", "batches", "stations", "stuck", "rooted", "lost", "withdrawn", "undecided", "assessed",
-                     "rate", "as_counted", "with_spread", "share_rooted_by_day", "share_lost_by_day", "days_to_root"});
+        expectNames(arm, {"name", "batches", "stations", "stuck", "rooted", "lost", "withdrawn", "undecided",
+                          "assessed", "rate", "curve_share", "as_counted", "with_spread", "share_rooted_by_day",
+                          "share_lost_by_day", "days_to_root"});
         expectNames(arm["as_counted"], {"low", "high"});
         expectNames(arm["share_rooted_by_day"][0], {"day", "share"});
         expectNames(arm["days_to_root"], {"of_stuck", "of_rooted", "p50_interval"});

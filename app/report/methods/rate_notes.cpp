@@ -34,6 +34,8 @@ MethodNote strikeRateNote(const core::Comparison& comparison, const core::Arm& a
     putCount(numbers, QStringLiteral("unknown"), unknown);
     put(numbers, QStringLiteral("rate"), *arm.rate);
     put(numbers, QStringLiteral("if_none"), static_cast<double>(arm.rooted) / arm.stuck);
+    numbers[QStringLiteral("curve")] =
+        arm.curveShare ? plot::decimalText(*arm.curveShare, 4) : QStringLiteral("nobody looked on that day or later");
     put(numbers, QStringLiteral("if_all"), static_cast<double>(arm.rooted + unknown) / arm.stuck);
     return note;
 }
