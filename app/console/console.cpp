@@ -6,8 +6,8 @@
 
 #include "app/console/arguments.h"
 #include "app/console/backup_command.h"
-#include "app/console/command_line.h"
 #include "app/console/chart_command.h"
+#include "app/console/command_line.h"
 #include "app/console/compare_command.h"
 #include "app/console/create_command.h"
 #include "app/console/demo_command.h"
