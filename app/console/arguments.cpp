@@ -17,8 +17,8 @@ double levelFrom(const std::string& option, const std::string& text) {
 
 double marginFrom(const std::string& option, const std::string& text) {
     const std::optional<double> points = core::numberFrom(text);
-    if (points && *points > 0 && *points < 100) return *points / 100;
-    throw WrongArgument(filled(tr("%1 is %2; a number of cuttings of 100 between 0 and 100 is allowed, such as 10."),
+    if (points && *points >= 1 && *points <= 99) return *points / 100;
+    throw WrongArgument(filled(tr("%1 is %2; a number of cuttings of 100 from 1 to 99 is allowed, such as 10."),
                                {option, shown(text)}));
 }
 

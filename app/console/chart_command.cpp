@@ -12,6 +12,7 @@
 #include "app/plot/number_text.h"
 #include "core/comparison/spread.h"
 #include "core/comparison/unusual.h"
+#include "core/units/number_entry.h"
 
 namespace console {
 
@@ -26,6 +27,15 @@ struct ChartAnswer {
 const core::Method* methodCalled(const std::string& name, const core::Shelves& shelves) {
     const auto found = std::ranges::find(shelves.methods, name, &core::Method::name);
     return found == shelves.methods.end() ? nullptr : &*found;
+}
+
+double falseAlarmsFrom(const std::string& text) {
+    constexpr double least = 1e-6, most = 0.5;
+    const std::optional<double> share = core::numberFrom(text);
+    if (share && *share >= least && *share <= most) return *share;
+    throw WrongArgument(
+        filled(tr("--false-alarms is %1; a share of batches from 0.000001 to 0.5 is allowed, such as 0.0027."),
+               {shown(text)}));
 }
 
 std::string signalWord(core::ChartSignal signal) {
@@ -136,7 +146,7 @@ int ChartCommand::run(const Surroundings& surroundings, std::ostream& out, std::
     constexpr int longestHorizon = 3650;
     std::optional<int> atDay;
     if (atDay_) atDay = static_cast<int>(wholeFrom("--at-day", *atDay_, 1, longestHorizon));
-    const double falseAlarms = falseAlarms_ ? levelFrom("--false-alarms", *falseAlarms_) : core::usualFalseAlarmRate;
+    const double falseAlarms = falseAlarms_ ? falseAlarmsFrom(*falseAlarms_) : core::usualFalseAlarmRate;
     const db::Logbook logbook = openToRead(file_, surroundings);
     const core::Shelves shelves = logbook.shelves();
     const core::Plant* plant = plantCalled(*species_, shelves, file_, err);

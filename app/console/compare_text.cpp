@@ -173,7 +173,7 @@ void printSeveral(const std::optional<core::SeveralArms>& several, std::ostream&
         << filled(tr("All %1 arms alike? As counted %2 (chi-square); on batch rates %3 (analysis of variance)."),
                   {std::to_string(several->arms), plain(plot::pText(several->chiSquareP)),
                    several->batchRatesP ? plain(plot::pText(*several->batchRatesP))
-                                        : tr("needs three batches in each arm")})
+                                        : tr("needs three batches in each arm, and some that differ")})
         << '\n';
 }
 
@@ -197,6 +197,13 @@ void printText(const core::Comparison& comparison, std::ostream& out) {
     printSeveral(comparison.severalArms, out);
     printDoses(comparison.doses, out);
     printGoesWith(comparison.goesWith, out);
+    if (!comparison.spread.isFromRecords && !comparison.arms.empty())
+        out << '\n'
+            << filled(tr("Spread between batches: not to be seen, no two like batches are on record; where it is "
+                         "needed, likeness %1 "
+                         "is taken, as is usual."),
+                      {plain(plot::decimalText(comparison.spread.intraclassCorrelation, 2))})
+            << '\n';
     if (comparison.spread.isFromRecords)
         out << '\n'
             << filled(tr("Spread between batches: likeness %1 (%2 to %3) within a batch, from %4; design effect %5."),

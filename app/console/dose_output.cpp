@@ -74,8 +74,9 @@ void printDoses(const std::vector<core::DoseSeries>& all, std::ostream& out) {
         table.printTo(out);
         out << "  "
             << filled(tr("trend over the order of doses: as counted %1 (Cochran-Armitage); on batch rates %2"),
-                      {plot::pText(series.trendP).toStdString(),
-                       series.batchTrendP ? plot::pText(*series.batchTrendP).toStdString() : tr("too few batches")})
+                      {plot::pText(series.trendP).toStdString(), series.batchTrendP
+                                                                     ? plot::pText(*series.batchTrendP).toStdString()
+                                                                     : tr("too few batches, or none that differ")})
             << "\n  " << series.inWords << '\n';
     }
 }

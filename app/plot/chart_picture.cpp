@@ -147,7 +147,7 @@ class ChartPainter {
         const QString head = ChartWords::tr("%1, stuck %2").arg(textOf(batch.code), shortDateText(batch.stuckOn));
         if (!batch.rate) return head + u'\n' + ChartWords::tr("nothing assessed yet");
         return head + u'\n' + percentText(batch.rooted, batch.assessed) + u'\n' +
-               ChartWords::tr("luck alone: %1").arg(limitsText(batch.limits));
+               ChartWords::tr("luck and spread alone: %1").arg(limitsText(batch.limits));
     }
 
     // Beside its mark; one that would hide another is left to the table.

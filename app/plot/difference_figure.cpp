@@ -51,7 +51,7 @@ class DifferenceFigure : public Figure {
             tr("Difference at day %1 in points of 100 assessed. Thick: %2 interval as counted, Miettinen and Nurminen.")
                 .arg(countText(day_), levelText(level_));
         return pair_.difference->withSpread
-                   ? counted + u' ' + tr("Thin: allowing for the spread, t interval on batch rates.")
+                   ? counted + u' ' + tr("Thin: allowing for the spread, guarded t interval on batch rates.")
                    : counted;
     }
 
@@ -78,8 +78,6 @@ class DifferenceFigure : public Figure {
 
     QStringList remarks() const {
         QStringList remarks;
-        remarks << tr("Chance that %1 roots more, going by the counts alone: %2.")
-                       .arg(first_, chanceText(pair_.probabilityFirstBetter));
         if (pair_.verdict == core::Verdict::CannotTellMethodFromStation)
             remarks << tr(
                 "Caution: one station an arm. What the method does and what the station does cannot be told apart.");

@@ -86,6 +86,7 @@ class DoseFigure : public Figure {
                 return tr("the curve is highest at the highest dose tried, or above it");
         }
         if (!series_.bestMilligrams || !series_.bestRate) return tr("no curve can be drawn");
+        if (!bestDoseLimits(series_)) return tr("where the top of the curve lies can't be told from these batches");
         const QString top = tr("best near %1, where about %2 of 100 would root")
                                 .arg(doseText(series_, *series_.bestMilligrams),
                                      countText(static_cast<int>(std::lround(100 * *series_.bestRate))));

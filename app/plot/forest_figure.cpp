@@ -94,8 +94,8 @@ class ForestFigure : public Figure {
     }
 
     core::BySpecies together() const {
-        core::BySpecies sum;
-        for (const core::BySpecies& line : pair_.bySpecies) {
+        core::BySpecies sum;  // only what was pooled: plants and blocks with both arms
+        for (const core::StratumCounts& line : pair_.pooled.counts) {
             sum.firstRooted += line.firstRooted, sum.firstAssessed += line.firstAssessed;
             sum.secondRooted += line.secondRooted, sum.secondAssessed += line.secondAssessed;
         }

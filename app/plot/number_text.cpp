@@ -123,6 +123,8 @@ namespace {
 
 // Two decimals where they say something: of 0.00 to 665.81 the one says too little and the other too much.
 QString factorText(double factor) {
+    constexpr double beyondSense = 10'000;
+    if (std::isfinite(factor) && factor > beyondSense) return NumberText::tr("> %1").arg(decimalText(beyondSense, 0));
     if (factor == 0 || factor >= 100) return amountText(factor);
     if (factor < 0.001) return NumberText::tr("< %1").arg(decimalText(0.001, 3));
     return decimalText(factor, factor < 0.1 ? 3 : 2);

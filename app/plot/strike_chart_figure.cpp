@@ -33,7 +33,7 @@ class StrikeChartFigure : public Figure {
         if (!isThereAnything()) return {};
         return tr("Batches of this plant by this method, at the horizon. Limits: beta-binomial, likeness within "
                   "batches "
-                  "%1; luck alone puts %2 in 1000 outside. Dashed: all of them together.")
+                  "%1; luck and spread alone put %2 in 1000 outside. Dashed: all of them together.")
             .arg(decimalText(chart_.correlation, 2), decimalText(1000 * chart_.falseAlarmRate, 1));
     }
 
@@ -75,7 +75,7 @@ class StrikeChartFigure : public Figure {
         const QString rate = percentText(batch.rooted, batch.assessed);
         switch (batch.signal) {
             case core::ChartSignal::Inside:
-                return tr("%1, as luck alone may give").arg(rate);
+                return tr("%1, within its limits").arg(rate);
             case core::ChartSignal::Below:
                 return tr("%1, fewer than luck would explain").arg(rate);
             case core::ChartSignal::Above:

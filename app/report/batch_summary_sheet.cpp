@@ -244,7 +244,7 @@ class BatchSheetMaker {
             method += u' ' + tr("What earlier batches foretell: beta-binomial, with the likeness within batches of the "
                                 "whole logbook.");
         if (summary_.chart.centre && summary_.chart.batches.size() > 1)
-            method += u' ' + tr("Chart: limits between which luck alone keeps a batch of that size.");
+            method += u' ' + tr("Chart: limits between which luck and the usual spread keep a batch of that size.");
         return method;
     }
 

@@ -5,27 +5,26 @@
 #include <cmath>
 
 #include "core/comparison/english.h"
+#include "core/units/figure_text.h"
 #include "stats/overdispersion/tray_non_inferiority.h"
 #include "stats/two_proportions/non_inferiority.h"
 
 namespace core {
 namespace {
 
+// As it was typed: 2.5 stays 2.5.
 std::string ofHundred(double share) {
-    return std::to_string(perHundred(share)) + " of 100";
-}
-
-// The interval that decides: with spread where there is one.
-const Limits& deciding(const AsGoodAs& answer) {
-    return answer.withSpread ? *answer.withSpread : answer.asCounted;
+    return figureText(std::round(share * 1e6) / 1e4) + " of 100";
 }
 
 std::string oneWay(const std::string& arm, const std::string& other, const AsGoodAs& answer, double margin) {
     if (answer.isShown) return arm + " is as good as " + other + " within " + ofHundred(margin);
-    const double worst = std::max(0.0, -deciding(answer).low);
+    if (!answer.withSpread)
+        return "that " + arm + " is as good as " + other + " within " + ofHundred(margin) +
+               " is not shown: batches that don't differ at all leave nothing to judge their luck by";
+    const double worst = std::max(0.0, -answer.withSpread->low);
     return "that " + arm + " is as good as " + other + " within " + ofHundred(margin) + " is not shown: up to " +
-           std::to_string(static_cast<int>(std::lround(std::ceil(worst * 100 - 1e-9)))) +
-           " fewer of 100 fit these records";
+           std::to_string(perHundred(worst)) + " fewer of 100 fit these records";
 }
 
 std::string capitalised(std::string sentence) {

@@ -56,10 +56,11 @@ void addLevels(const std::string& sort, const std::map<std::int64_t, std::string
 }
 
 void addTreatments(const Shelves& shelves, Batches batches, std::vector<Feature>& features) {
-    std::vector<double> treated, wounded;
+    std::vector<double> treated, wounded, unrecorded;
     std::map<std::string, std::vector<double>> logDoses;
     for (std::size_t i = 0; i < batches.size(); ++i) {
         const Treatment* treatment = find(shelves.treatments, batches[i]->batch.treatment);
+        unrecorded.push_back(treatment == nullptr ? 1 : 0);
         double isTreated = 0;
         if (treatment != nullptr) {
             for (const Auxin& auxin : treatment->auxins) {
@@ -73,6 +74,7 @@ void addTreatments(const Shelves& shelves, Batches batches, std::vector<Feature>
         treated.push_back(isTreated);
         wounded.push_back(treatment != nullptr && treatment->isWounded ? 1 : 0);
     }
+    addFeature("treatment not recorded, against recorded", std::move(unrecorded), features);
     addFeature("auxin, against none", std::move(treated), features);
     for (auto& [auxin, doses] : logDoses) {
         // About the middle of those treated with it; the others stand at 0, so that only differences of dose speak.

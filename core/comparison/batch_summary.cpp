@@ -29,7 +29,7 @@ std::vector<Course> likeCourses(const Batch& batch, std::span<const BatchRecord>
 std::vector<Course> earlierAmong(std::span<const Course> like, const Batch& batch) {
     std::vector<Course> courses;
     for (const Course& course : like)
-        if (course.record->batch.id != batch.id && course.record->batch.stuckOn <= batch.stuckOn)
+        if (course.record->batch.id != batch.id && course.record->batch.stuckOn < batch.stuckOn)
             courses.push_back(course);
     return courses;
 }

@@ -32,7 +32,7 @@ struct BatchSummary {
     DaysToRoot ofStuck;
     DaysToRoot ofRooted;
     std::vector<LossByCause> losses;
-    OwnPast past;  // other batches of the same plant and method, stuck no later than this one
+    OwnPast past;  // other batches of the same plant and method, stuck before this one
     std::optional<AgainstThePast> againstPast;
     StrikeChart chart;  // this batch among all of the plant and method, at the horizon
     std::vector<std::string> cautions;

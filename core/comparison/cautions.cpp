@@ -15,6 +15,16 @@ using Cautions = std::vector<std::string>;
 
 constexpr int fewestForARate = 5;
 
+// Nobody knows more than that: each of the unknown ones may have rooted by then or not.
+std::string boundsInWords(const Arm& arm) {
+    const double least = static_cast<double>(arm.rooted) / arm.stuck;
+    const double most = static_cast<double>(arm.rooted + arm.stuck - arm.assessed) / arm.stuck;
+    std::string words = ": of all stuck, anything from " + std::to_string(perHundred(least)) + " to " +
+                        std::to_string(perHundred(most)) + " of 100 had rooted by then";
+    if (arm.curveShare) words += ", about " + std::to_string(perHundred(*arm.curveShare)) + " going by the curve";
+    return words;
+}
+
 // Whose fate at the horizon isn't known: never dropped in silence.
 void addUnknownFates(Factor factor, int horizonDay, std::span<const ArmRecords> arms, Cautions& cautions) {
     const std::string day = "day " + std::to_string(horizonDay);
@@ -27,15 +37,15 @@ void addUnknownFates(Factor factor, int horizonDay, std::span<const ArmRecords> 
         if (10 * (arm.stuck - arm.assessed) >= arm.stuck && arm.stuck > arm.assessed)
             cautions.push_back("Of " + std::to_string(arm.stuck) + " cuttings of " + nameInWords(factor, arm.name) +
                                ", " + std::to_string(arm.stuck - arm.assessed) + " have no known fate at " + day +
-                               "; its rate may still change a good deal.");
+                               boundsInWords(arm) + ".");
     }
     if (unknown > 0)
         cautions.push_back(std::to_string(unknown) + " of all " + counted(stuck, "cutting", "cuttings") +
-                           " are left out of the rates, because it isn't known whether they had rooted by " + day +
-                           ".");
+                           " are counted but not in the rates, because it isn't known whether they had rooted by " +
+                           day + ".");
     if (withdrawn > 0)
         cautions.push_back(counted(withdrawn, "cutting was", "cuttings were") + " withdrawn by " + day +
-                           ", alive and unrooted: what would have become of them is not known.");
+                           ", alive and unrooted; what would have become of such cuttings is not known.");
 }
 
 void addFewCuttings(Factor factor, std::span<const ArmRecords> arms, Cautions& cautions) {

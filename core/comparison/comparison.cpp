@@ -35,12 +35,13 @@ Refusals faultsIn(const Horizon& horizon, double level, const std::optional<doub
                           .allowed = "between 0 and 1",
                           .sentence = "Level is " + value + "; it must lie between 0 and 1, such as 0.95."});
     }
-    if (margin && !(*margin > 0 && *margin < 1)) {
+    constexpr double leastMargin = 0.01, mostMargin = 0.99;
+    if (margin && !(*margin >= leastMargin && *margin <= mostMargin)) {
         const std::string value = figureText(*margin * 100);
         faults.push_back({.field = "Margin",
                           .value = value,
-                          .allowed = "between 0 and 100",
-                          .sentence = "Margin is " + value + " of 100; it must lie between 0 and 100, such as 10."});
+                          .allowed = "1 to 99",
+                          .sentence = "Margin is " + value + " of 100; it must lie between 1 and 99, such as 10."});
     }
     return faults;
 }
@@ -91,6 +92,7 @@ PairSettings settingsOf(const ComparisonQuestion& question, const Comparison& co
             .horizonDay = comparison.horizonDay,
             .level = comparison.level,
             .margin = question.margin,
+            .likelyDesignEffect = comparison.spread.designEffect,
             .designEffect = comparison.spread.isFromRecords ? comparison.spread.designEffect : 1,
             .plantNames = &plantNames};
 }
@@ -141,17 +143,29 @@ std::string comparisonInWords(const Comparison& comparison) {
         return "There is only one " + factor + " in these records, so there is nothing to compare: " +
                rateInWords(comparison, comparison.arms.front()) + ".";
     if (comparison.pairs.size() == 1) return comparison.pairs.front().inWords;
-    int decided = 0;
-    for (const Pair& pair : comparison.pairs)
-        if (pair.verdict == Verdict::FirstBetter || pair.verdict == Verdict::SecondBetter) ++decided;
     const auto byRate = [](const Arm& a, const Arm& b) { return a.rate.value_or(-1) < b.rate.value_or(-1); };
     const Arm& best = *std::max_element(comparison.arms.begin(), comparison.arms.end(), byRate);
-    std::string words = "The highest rate is that of " + nameInWords(comparison.factor, best.name) + ": " +
-                        rateInWords(comparison, best) + ". Of " +
-                        counted(static_cast<int>(comparison.pairs.size()), "pair", "pairs") + ", ";
+    if (!best.rate)
+        return "The fate of no cutting is known at day " + std::to_string(comparison.horizonDay) +
+               ", so there is nothing to compare yet.";
+    int decided = 0, judged = 0;
+    for (const Pair& pair : comparison.pairs) {
+        if (pair.verdict == Verdict::FirstBetter || pair.verdict == Verdict::SecondBetter) ++decided;
+        if (pair.verdict != Verdict::CannotTellMethodFromStation && pair.verdict != Verdict::TooFewBatches) ++judged;
+    }
+    const bool isAlone = std::count_if(comparison.arms.begin(), comparison.arms.end(),
+                                       [&](const Arm& arm) { return arm.rate == best.rate; }) == 1;
+    std::string words = isAlone ? "The highest rate is that of " + nameInWords(comparison.factor, best.name) + ": " +
+                                      rateInWords(comparison, best) + ". "
+                                : "Several share the highest rate: " + rateInWords(comparison, best) + ". ";
+    const std::string pairs = counted(static_cast<int>(comparison.pairs.size()), "pair", "pairs");
+    if (judged == 0) return words + "Of " + pairs + " none can be told apart: see why below each.";
+    words += "Of " + pairs + ", " +
+             (judged < static_cast<int>(comparison.pairs.size()) ? std::to_string(judged) + " can be judged; of these "
+                                                                 : std::string());
     words += decided == 0 ? std::string("none differs clearly, batch by batch")
                           : counted(decided, "differs", "differ") + " by more than luck would explain, batch by batch";
-    return words + "; it is allowed for that so many pairs are looked at.";
+    return words + ", allowing for the number of pairs looked at.";
 }
 
 }  // namespace

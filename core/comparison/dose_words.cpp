@@ -34,6 +34,8 @@ std::string topInWords(const DoseSeries& series, double level) {
         case BestDose::NoCurve:
             return "No curve can be drawn: " + series.whyNoCurve + ".";
         case BestDose::Inside:
+            if (series.isUnboundedWithSpread || (!series.withSpread && !series.asCounted))
+                return "Where the top of the curve lies can't be told from these batches: no dose can be excluded.";
             return "The curve is highest near " + doseInWords(*series.bestMilligrams, series.isPowder) +
                    ", where about " + std::to_string(perHundred(*series.bestRate)) + " of 100 would root" +
                    limitsInWords(series, level) + ".";
@@ -82,7 +84,7 @@ std::string whyNoCurve(stats::FitProblem problem) {
 std::string doseSeriesInWords(const DoseSeries& series, double level) {
     std::string words = series.auxin + ": ";
     if (!series.batchTrendP)
-        words += "with so few batches it can't be judged whether the rate rises or falls with the dose. ";
+        words += "from these batches it can't be judged whether the rate rises or falls with the dose. ";
     else if (*series.batchTrendP >= 1 - level)
         words += "batch by batch the rate neither rises nor falls clearly with the dose. ";
     else

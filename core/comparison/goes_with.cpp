@@ -118,7 +118,7 @@ void widen(const stats::Coefficient& coefficient, double dispersion, int degrees
            Association& association) {
     if (degrees < 1 || !coefficient.limits) return;
     const double wider =
-        std::sqrt(dispersion) * stats::studentQuantile(0.5 + level / 2, degrees) / stats::normalQuantileOfLevel(level);
+        std::sqrt(dispersion) * stats::studentQuantileOfLevel(level, degrees) / stats::normalQuantileOfLevel(level);
     association.withSpread =
         Limits{.low = std::exp(coefficient.estimate - wider * (coefficient.estimate - coefficient.limits->low)),
                .high = std::exp(coefficient.estimate + wider * (coefficient.limits->high - coefficient.estimate))};

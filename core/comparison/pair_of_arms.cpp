@@ -205,7 +205,7 @@ Pair pairOf(const ArmRecords& first, const ArmRecords& second, const PairSetting
     compareCounts({first.arm.rooted, first.arm.assessed, second.arm.rooted, second.arm.assessed}, settings, pair);
     pair.bySpecies = bySpecies(first, second, settings);
     pair.pooled = pooledOver(first, second, settings);
-    allowForSpread(settings.designEffect, pair.pooled);
+    allowForSpread(settings.likelyDesignEffect, pair.pooled);
     if (stop.stop_requested()) return pair;
     compareBatches(first, second, settings, stop, pair);
     compareCurves(first, second, settings, stop, pair);
@@ -222,6 +222,8 @@ void conclude(const ArmRecords& first, const ArmRecords& second, const PairSetti
     if (pair.verdict == Verdict::CannotTellMethodFromStation || pair.verdict == Verdict::TooFewBatches)
         for (std::optional<AsGoodAs>* answer : {&pair.firstAsGood, &pair.secondAsGood})
             if (*answer) (*answer)->isShown = false;
+    if (pair.verdict == Verdict::FirstBetter && pair.firstAsGood) pair.firstAsGood->isShown = true;
+    if (pair.verdict == Verdict::SecondBetter && pair.secondAsGood) pair.secondAsGood->isShown = true;
     pair.inWords = pairInWords(first, second, pair, settings);
     if (!settings.margin) return;
     const std::string asGood = asGoodAsInWords(first, second, pair, settings.factor, *settings.margin);

@@ -21,6 +21,7 @@ struct PairSettings {
     int exactTrials{};              // Boschloo and Barnard up to so many cuttings in both arms together
     std::uint64_t seed{};
     std::optional<double> margin{};  // "as good as, within"
+    double likelyDesignEffect{1};    // the same where no like batches are on record: then as is usual
     double designEffect{1};          // for how many more cuttings would settle it
     const std::unordered_map<PlantId, std::string>* plantNames{};
 };

@@ -95,16 +95,20 @@ const FittedSpeed* fitOfShape(const RootingSpeed& speed, const std::string& shap
 RootingSpeed rootingSpeed(std::span<const Course> courses, double level, const std::stop_token& stop) {
     const auto batches = batchesOfRows(courses);
     RootingSpeed speed;
-    std::optional<stats::NoSpeedFit> whyNot;
+    const double lastDay = lastDayOf(courses);
     for (const stats::SpeedShape shape : shapes) {
         if (stop.stop_requested()) break;
         const stats::CureMixtureFit fit = stats::fitCureMixture(batches, shape, level);
-        if (fit.estimate)
-            speed.fits.push_back(fittedSpeed(*fit.estimate));
+        if (!fit.estimate)
+            speed.whyNot = reasonInWords(fit.whyNot);
+        else if (fit.estimate->isOnBoundary)
+            speed.whyNot = "these records set no bound to how many will root in the end";
+        else if (fit.estimate->medianDay > lastDay)
+            speed.whyNot = "half of those that will root would do so only after the last check";
         else
-            whyNot = fit.whyNot;
+            speed.fits.push_back(fittedSpeed(*fit.estimate));
     }
-    if (speed.fits.empty()) speed.whyNot = reasonInWords(whyNot);
+    if (!speed.fits.empty()) speed.whyNot.clear();
     std::stable_sort(speed.fits.begin(), speed.fits.end(),
                      [](const FittedSpeed& a, const FittedSpeed& b) { return a.akaike < b.akaike; });
     return speed;

@@ -25,6 +25,8 @@ std::string tailInWords(const AgainstThePast& tail) {
                         " of this plant by this method would foretell " + std::to_string(tail.usualFewest) + " to " +
                         std::to_string(tail.usualMost) + " rooted of " + std::to_string(tail.of) +
                         " nine times in ten; here it was " + std::to_string(tail.rooted) + ".";
+    if (tail.usualFewest == 0 && tail.usualMost == tail.of)
+        return words + " So few batches can't say what is usual yet.";
     const double few = tail.chanceOfSoFew;
     if (few < 0.05) return words + " So few or fewer would come " + oneIn(few) + ".";
     if (few > 0.95) return words + " So many or more would come " + oneIn(1 - few) + ".";
@@ -63,8 +65,8 @@ std::string chartInWords(const StrikeChart& chart) {
         if (!above.empty()) words += "More than luck would explain: " + listed(above) + ". ";
     }
     if (words.back() == ' ') words.pop_back();
-    return words + " Luck alone puts about " + figureText(std::round(chart.falseAlarmRate * 10000) / 10) +
-           " batches in a thousand outside.";
+    return words + " Luck and the usual spread between batches put about " +
+           figureText(std::round(chart.falseAlarmRate * 10000) / 10) + " batches in a thousand outside.";
 }
 
 }  // namespace

@@ -100,8 +100,18 @@ std::optional<int> moreToSettle(const ArmRecords& first, const ArmRecords& secon
     return static_cast<int>(std::ceil(needed)) - std::min(first.arm.assessed, second.arm.assessed);
 }
 
-std::string whatWouldSettle(const ArmRecords& first, const ArmRecords& second, double difference,
+std::string uncapitalised(std::string sentence) {
+    if (sentence.starts_with("Of ") || sentence.starts_with("Batch "))
+        sentence[0] = static_cast<char>(sentence[0] - 'A' + 'a');
+    return sentence;
+}
+
+std::string whatWouldSettle(const ArmRecords& first, const ArmRecords& second, const AheadAndBehind& arms,
                             const PairSettings& settings) {
+    if (arms.isWithSpread && arms.limits.low > 0)
+        return " Looked at alone this pair would count as clear; among as many pairs as there are here it does not "
+               "yet.";
+    const double difference = arms.value;
     const auto more = moreToSettle(first, second, difference, settings);
     if (!more)
         return " So small a difference, between batches that differ as these do, would take thousands of cuttings to "
@@ -161,7 +171,7 @@ std::string pairInWords(const ArmRecords& first, const ArmRecords& second, const
         case Verdict::TooFewBatches:
             return estimate + tooFewBatches(first, second, settings.factor);
         case Verdict::NoClearDifference:
-            return estimate + whatWouldSettle(first, second, arms.value, settings);
+            return "No clear difference: " + uncapitalised(estimate) + whatWouldSettle(first, second, arms, settings);
         case Verdict::FirstBetter:
         case Verdict::SecondBetter:
             break;

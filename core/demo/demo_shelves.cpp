@@ -5,7 +5,7 @@ namespace core {
 
 namespace {
 
-constexpr const char* noAuxin = "Nothing";
+constexpr const char* noAuxin = "Untreated";
 constexpr const char* weakGel = "IBA gel 1000";
 constexpr const char* strongGel = "IBA gel 3000";
 constexpr const char* powder = "IBA powder 3000";

@@ -33,6 +33,13 @@ double studentTwoSidedTail(double t, double degreesOfFreedom) {
     return 2 * boost::math::cdf(Student(degreesOfFreedom), -std::abs(t));
 }
 
+double studentQuantileOfLevel(double level, double degreesOfFreedom) {
+    requireLevel("studentQuantileOfLevel", level);
+    if (!(degreesOfFreedom > 0))
+        throwDomainError("studentQuantileOfLevel", "degreesOfFreedom", degreesOfFreedom, "above 0");
+    return boost::math::quantile(boost::math::complement(Student(degreesOfFreedom), (1 - level) / 2));
+}
+
 double studentQuantile(double probability, double degreesOfFreedom) {
     if (!(degreesOfFreedom > 0)) throwDomainError("studentQuantile", "degreesOfFreedom", degreesOfFreedom, "above 0");
     if (!(probability > 0 && probability < 1)) {

@@ -16,6 +16,10 @@ namespace stats {
 /// relative.
 [[nodiscard]] double studentQuantile(double probability, double degreesOfFreedom);
 
+/// t with P(-t <= T <= t) = level, for levels as near to 1 as a double comes: (1 + level) / 2 would round to 1.
+/// degreesOfFreedom > 0, 0 < level < 1, else std::domain_error. Within 1e-12 relative.
+[[nodiscard]] double studentQuantileOfLevel(double level, double degreesOfFreedom);
+
 /// P(F >= f) for Fisher's distribution of variance ratios. Both degrees of freedom >= 1, f >= 0 (infinity gives 0); else
 /// std::domain_error. Within 1e-13 relative.
 [[nodiscard]] double varianceRatioTail(double f, int above, int below);

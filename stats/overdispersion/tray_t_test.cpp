@@ -29,7 +29,7 @@ TrayTTest trayTTest(std::span<const Tray> first, std::span<const Tray> second, d
     if (error == 0) return test;
     test.t = difference / error;
     test.p = studentTwoSidedTail(*test.t, test.degreesOfFreedom);
-    const double reach = studentQuantile(0.5 + level / 2, test.degreesOfFreedom) * error;
+    const double reach = studentQuantileOfLevel(level, test.degreesOfFreedom) * error;
     test.limits = Interval{.low = std::max(-1.0, difference - reach), .high = std::min(1.0, difference + reach)};
     return test;
 }

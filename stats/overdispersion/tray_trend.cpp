@@ -65,7 +65,7 @@ TrayTrend trayTrend(std::span<const ScoredTray> trays, double level) {
     if (error == 0) return trend;
     trend.t = slope / error;
     trend.p = studentTwoSidedTail(*trend.t, trend.degreesOfFreedom);
-    const double reach = studentQuantile(0.5 + level / 2, trend.degreesOfFreedom) * error;
+    const double reach = studentQuantileOfLevel(level, trend.degreesOfFreedom) * error;
     trend.limits = Interval{.low = slope - reach, .high = slope + reach};
     return trend;
 }

@@ -144,7 +144,7 @@ DoseResponse doseResponse(std::span<const DoseTray> trays, double level, DoseEst
     const double z = response.fit.coefficients[2] / std::sqrt(response.fit.covariance.at(2, 2));
     response.asCounted.curvatureP = std::erfc(std::abs(z) / std::numbers::sqrt2);
     if (response.degreesOfFreedom > 0) {
-        const double quantile = studentQuantile(0.5 + level / 2, response.degreesOfFreedom);
+        const double quantile = studentQuantileOfLevel(level, response.degreesOfFreedom);
         response.withSpread = peakAnswer(response, quantile, response.dispersion);
         response.withSpread.curvatureP =
             studentTwoSidedTail(z / std::sqrt(response.dispersion), response.degreesOfFreedom);
@@ -170,8 +170,8 @@ std::optional<RateAtDose> rateAtDose(const DoseResponse& response, double dose, 
     RateAtDose result{
         .rate = rateOfLogOdds(logOdds), .asCounted = around(normalQuantileOfLevel(level) * error), .withSpread = {}};
     if (response.degreesOfFreedom > 0) {
-        result.withSpread = around(studentQuantile(0.5 + level / 2, response.degreesOfFreedom) *
-                                   std::sqrt(response.dispersion) * error);
+        result.withSpread =
+            around(studentQuantileOfLevel(level, response.degreesOfFreedom) * std::sqrt(response.dispersion) * error);
     }
     return result;
 }

@@ -40,7 +40,7 @@ std::vector<Coefficient> waldCoefficients(const LogisticFit& fit, double level, 
     std::vector<Coefficient> result;
     for (std::size_t i = 0; i < fit.coefficients.size(); ++i) {
         const double quantile =
-            isSpread ? studentQuantile(0.5 + level / 2, fit.degreesOfFreedom) : normalQuantileOfLevel(level);
+            isSpread ? studentQuantileOfLevel(level, fit.degreesOfFreedom) : normalQuantileOfLevel(level);
         const double estimate = fit.coefficients[i], error = std::sqrt(dispersion * fit.covariance.at(i, i));
         const double z = estimate / error;
         result.push_back({.estimate = estimate,

@@ -116,7 +116,7 @@ std::vector<std::span<const Observation>> batchesWithWeight(std::span<const std:
 double expandedPercentileLevel(double level, int batches) {
     requireLevel("expandedPercentileLevel", level);
     if (batches < 2) throwDomainError("expandedPercentileLevel", "batches", batches, "2 or more");
-    const double reach = std::sqrt(batches / (batches - 1.0)) * studentQuantile(0.5 + level / 2, batches - 1);
+    const double reach = std::sqrt(batches / (batches - 1.0)) * studentQuantileOfLevel(level, batches - 1);
     return std::erf(reach / std::sqrt(2.0));
 }
 

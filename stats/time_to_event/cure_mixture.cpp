@@ -34,7 +34,7 @@ CureMixtureFit fitWhereSomeNeverRoot(const SpeedRows& rows, SpeedShape shape, do
     estimate.speed = speedUncertainty(model, *fit, 0, fit->covariance, reach);
     if (!estimate.isOnBoundary) estimate.share = shareUncertainty(fit->x[0], fit->covariance.at(0, 0), reach);
     if (const auto batchwise = batchCovariance(model, *fit)) {
-        const double wider = studentQuantile(0.5 + level / 2, batchwise->degreesOfFreedom);
+        const double wider = studentQuantileOfLevel(level, batchwise->degreesOfFreedom);
         estimate.speedByBatch = speedUncertainty(model, *fit, 0, batchwise->covariance, wider);
         estimate.shareByBatch.emplace();
         if (!estimate.isOnBoundary) {

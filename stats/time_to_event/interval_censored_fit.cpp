@@ -20,7 +20,7 @@ IntervalCensoredFit fitWhereEveryoneRoots(const SpeedRows& rows, SpeedShape shap
     estimate.medianDay = speedQuantile(shape, estimate.parameters, 0.5);
     estimate.asCounted = speedUncertainty(model, *fit, 0, fit->covariance, normalQuantileOfLevel(level));
     if (const auto batchwise = batchCovariance(model, *fit)) {
-        const double reach = studentQuantile(0.5 + level / 2, batchwise->degreesOfFreedom);
+        const double reach = studentQuantileOfLevel(level, batchwise->degreesOfFreedom);
         estimate.byBatch = speedUncertainty(model, *fit, 0, batchwise->covariance, reach);
     }
     estimate.logLikelihood = fit->logLikelihood;

@@ -37,7 +37,7 @@ std::optional<BatchwiseRatio> batchwiseRatio(const SpeedModel& model, const Spee
     if (!batchwise || batchwise->degreesOfFreedom < 1) return {};
     const double logRatio = fit.x[kMu1] - fit.x[kMu2], error = errorOfDifference(batchwise->covariance);
     if (!(error > 1e-6 * errorOfDifference(fit.covariance))) return {};
-    const double reach = studentQuantile(0.5 + level / 2, batchwise->degreesOfFreedom) * error;
+    const double reach = studentQuantileOfLevel(level, batchwise->degreesOfFreedom) * error;
     return BatchwiseRatio{.standardErrorOfLog = error,
                           .limits = limitsOfExp(logRatio, reach),
                           .p = studentTwoSidedTail(logRatio / error, batchwise->degreesOfFreedom)};

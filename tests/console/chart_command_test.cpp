@@ -53,7 +53,7 @@ TEST_F(Chart, DrawsTheLimitsCloserWhereMoreFalseAlarmsAreAllowed) {
 TEST_F(Chart, SaysInWordsWhatIsOutOfTheOrdinary) {
     const auto ran = run({"chart", log_, "--species", "Hebe albicans", "--method", "media tray"});
     EXPECT_EQ(ran.status, 0);
-    EXPECT_THAT(ran.out, HasSubstr("Luck alone puts about 2.7 batches in a thousand outside."));
+    EXPECT_THAT(ran.out, HasSubstr("put about 2.7 batches in a thousand outside."));
     EXPECT_THAT(ran.out, HasSubstr("The newest batch. By day "));
 }
 
@@ -64,7 +64,7 @@ TEST_F(Chart, RefusesAMethodThatIsNotThereAndAShareThatIsNone) {
     const auto none =
         run({"chart", log_, "--species", "Hebe albicans", "--method", "media tray", "--false-alarms", "3"});
     EXPECT_EQ(none.status, 2);
-    EXPECT_THAT(none.err, HasSubstr("--false-alarms is \"3\"; a number between 0 and 1 is allowed"));
+    EXPECT_THAT(none.err, HasSubstr("--false-alarms is \"3\"; a share of batches from 0.000001 to 0.5 is allowed"));
 }
 
 }  // namespace

@@ -116,7 +116,7 @@ TEST_F(CompareDemo, RefusesOtherIntervalsAndMargins) {
         const support::Ran ran = run({"compare", log(), "--margin", margin});
         EXPECT_EQ(ran.status, 2) << margin;
         EXPECT_THAT(ran.err, HasSubstr(std::string("--margin is \"") + margin + "\""));
-        EXPECT_THAT(ran.err, HasSubstr("between 0 and 100 is allowed, such as 10"));
+        EXPECT_THAT(ran.err, HasSubstr("from 1 to 99 is allowed, such as 10"));
     }
 }
 

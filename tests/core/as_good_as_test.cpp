@@ -56,7 +56,7 @@ TEST(AsGoodAs, RefusesAMarginThatIsNone) {
         const auto refused = core::compare({.margin = margin}, support::someShelves(), examples::tubsAndTrays());
         ASSERT_FALSE(refused.has_value());
         EXPECT_EQ(refused.error().front().field, "Margin");
-        EXPECT_THAT(refused.error().front().sentence, HasSubstr("between 0 and 100"));
+        EXPECT_THAT(refused.error().front().sentence, HasSubstr("between 1 and 99"));
     }
 }
 

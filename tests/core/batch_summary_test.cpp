@@ -42,12 +42,14 @@ TEST(BatchSummary, HasItsCurveItsLooksAndItsLosses) {
 
 TEST(BatchSummary, SetsTheOwnPastOfPlantAndMethodBesideIt) {
     const core::Date earlier = core::addDays(support::stickingDay(), -300),
+                     dayBefore = core::addDays(support::stickingDay(), -1),
                      later = core::addDays(support::stickingDay(), 3);
-    const auto summary = summaryAmong(
-        aBatch().stuck(24).looked(35, {18}),
-        {aBatch().stuckOn(earlier).stuck(20).looked(35, {12}), aBatch().at(support::tubSouth).looked(35, {6}),
-         aBatch().stuckOn(later).looked(35, {24}), aBatch().at(support::benchWest).looked(35, {24}),
-         aBatch().of(support::deutzia).looked(35, {24})});
+    const auto summary =
+        summaryAmong(aBatch().stuck(24).looked(35, {18}),
+                     {aBatch().stuckOn(earlier).stuck(20).looked(35, {12}),
+                      aBatch().stuckOn(dayBefore).at(support::tubSouth).looked(35, {6}), aBatch().looked(35, {1}),
+                      aBatch().stuckOn(later).looked(35, {24}), aBatch().at(support::benchWest).looked(35, {24}),
+                      aBatch().of(support::deutzia).looked(35, {24})});
     EXPECT_EQ(summary.past.batches, 2);
     EXPECT_EQ(summary.past.rooted, 18);
     EXPECT_EQ(summary.past.assessed, 44);

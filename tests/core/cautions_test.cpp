@@ -27,7 +27,7 @@ TEST(Cautions, SayThatMethodAndStationAreOne) {
 TEST(Cautions, CountThoseWhoseFateIsNotKnown) {
     const auto cautions = compared(examples::tubsAndTrays(), {.horizonDay = 21}).cautions;
     EXPECT_THAT(cautions, Contains(HasSubstr("Of 66 cuttings of aerated water, 13 have no known fate at day 21")));
-    EXPECT_THAT(cautions, Contains(HasSubstr("22 of all 134 cuttings are left out of the rates")));
+    EXPECT_THAT(cautions, Contains(HasSubstr("22 of all 134 cuttings are counted but not in the rates")));
     EXPECT_THAT(cautions, Contains(HasSubstr("3 cuttings were withdrawn by day 21")));
 }
 

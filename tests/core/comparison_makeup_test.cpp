@@ -107,7 +107,8 @@ TEST(ComparisonMakeup, ADoseSeriesNamesItsBatches) {
 }
 
 TEST(ComparisonMakeup, ABatchNamesThePastThatItIsHeldAgainst) {
-    const auto season = batchesAt(support::tubNorth, {5, 9, 7});
+    auto season = batchesAt(support::tubNorth, {5, 9});
+    season.push_back(aBatch().stuckOn(core::addDays(support::stickingDay(), 7)).stuck(20).looked(28, {7, 13}));
     const auto summary = core::summaryOf(season.back(), support::someShelves(), season, support::today());
     ASSERT_TRUE(summary.againstPast);
     EXPECT_EQ(static_cast<int>(summary.againstPast->past.size()), summary.againstPast->pastBatches);

@@ -74,6 +74,12 @@ core::Pair pairOf(const core::Arm& first, const core::Arm& second, int firstInde
 void addPooled(core::Pair& pair) {
     core::Pooled& pooled = pair.pooled;
     pooled.strata = static_cast<int>(pair.bySpecies.size());
+    for (const core::BySpecies& line : pair.bySpecies)
+        pooled.counts.push_back({.name = line.species,
+                                 .firstRooted = line.firstRooted,
+                                 .firstAssessed = line.firstAssessed,
+                                 .secondRooted = line.secondRooted,
+                                 .secondAssessed = line.secondAssessed});
     pooled.oddsRatio = 2.3, pooled.oddsRatioLimits = {.low = 1.3, .high = 4.1};
     pooled.riskDifference = 0.16, pooled.riskDifferenceLimits = {.low = 0.05, .high = 0.27};
     pooled.oddsRatioWithSpread = {.low = 1.1, .high = 4.8};

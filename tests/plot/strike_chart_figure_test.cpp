@@ -23,7 +23,7 @@ TEST(StrikeChartFigure, SaysWhereThisBatchLies) {
     const auto sentenceFor = [&](const char* code) {
         return plot::strikeChartFigure(chart, QLatin1String(code))->sentence().toStdString();
     };
-    EXPECT_THAT(sentenceFor("B261004K"), HasSubstr("as luck alone may give"));
+    EXPECT_THAT(sentenceFor("B261004K"), HasSubstr("within its limits"));
     EXPECT_THAT(sentenceFor("B261005K"), HasSubstr("fewer than luck would explain"));
     EXPECT_THAT(sentenceFor("B261012K"), HasSubstr("more than luck would explain"));
     EXPECT_THAT(sentenceFor("B261013K"), HasSubstr("nothing assessed at the horizon yet"));

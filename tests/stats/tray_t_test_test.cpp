@@ -87,4 +87,12 @@ TEST(DistributionTails, RefuseWhatHasNoTail) {
     EXPECT_THROW((void)stats::studentQuantile(0.5, -1), std::domain_error);
 }
 
+TEST(TrayTTest, TakesALevelAsNearToOneAsADoubleComes) {
+    const auto test = stats::trayTTest(std::vector<stats::Tray>{{3, 9}, {5, 9}},
+                                       std::vector<stats::Tray>{{4, 9}, {8, 9}}, std::nextafter(1.0, 0.0));
+    ASSERT_TRUE(test.limits);
+    EXPECT_EQ(test.limits->low, -1);
+    EXPECT_EQ(test.limits->high, 1);
+}
+
 }  // namespace

@@ -92,7 +92,6 @@ QWidget* FigurePanel::makeButtons(const QString& name) {
     row->setContentsMargins(0, 0, 0, 0);
     row->addStretch();
     for (QPushButton* button : {workedOut_, toggle_, copy_, save_}) {
-        button->setFlat(true);
         row->addWidget(button);
     }
     return buttons;

@@ -112,7 +112,7 @@ QVariant ArmTableModel::headerData(int section, Qt::Orientation orientation, int
         case WithSpread:
             return tr("With spread");
         case HalfBy:
-            return tr("Half rooted");
+            return tr("Half of stuck by");
         default:
             return {};
     }

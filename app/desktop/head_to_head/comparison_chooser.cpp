@@ -90,7 +90,7 @@ void ComparisonChooser::makeFields() {
         interval_->addItem(QString::fromUtf8(core::nameOf(interval)), static_cast<int>(interval));
     interval_->setToolTip(tr("Of each arm\u2019s strike rate as counted"));
     showWholeNames(*interval_);
-    print_ = new QPushButton(tr("P&rint preview\u2026"));
+    print_ = new QPushButton(tr("Pri&nt preview\u2026"));
     print_->setObjectName(QStringLiteral("printComparison"));
 }
 
@@ -108,7 +108,7 @@ void ComparisonChooser::build() {
     addField(*what, 2, tr("&Trial"), trial_, trial_);
     what->setColumnStretch(1, 3);
     what->setColumnStretch(2, 2);
-    addField(*how, 0, tr("&Horizon day"), horizon_, horizon_);
+    addField(*how, 0, tr("Hori&zon day"), horizon_, horizon_);
     addField(*how, 1, tr("&Level"), level_, level_);
     addField(*how, 2, tr("&Interval"), interval_, interval_);
     QWidget* margin = makeMargin();
@@ -222,11 +222,12 @@ void ComparisonChooser::readMargin() {
     typingMargin_.stop();
     const QString typed = margin_->text().trimmed();
     const auto points = core::numberFrom(typed.toStdString());
-    const bool isFine = typed.isEmpty() || (points && *points > 0 && *points < 100);
-    marginFault_->setFault(isFine ? QString()
-                                  : tr("As good as, within is \u201c%1\u201d: it has to be a number of cuttings of 100 "
-                                       "above 0 and below 100, such as 10, or blank.")
-                                        .arg(typed));
+    const bool isFine = typed.isEmpty() || (points && *points >= 1 && *points <= 99);
+    marginFault_->setFault(
+        isFine ? QString()
+               : tr("The margin (as good as, within) is \u201c%1\u201d: it has to be a number of cuttings of 100 "
+                    "from 1 to 99, such as 10, or blank.")
+                     .arg(typed));
     if (isFine) model_.setMargin(typed.isEmpty() ? std::nullopt : std::optional(*points / 100));
 }
 

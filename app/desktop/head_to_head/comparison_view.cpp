@@ -140,8 +140,9 @@ FigurePanel* ComparisonView::makeFigure(const QString& name, const PageContext& 
 void ComparisonView::addPairChooser(QVBoxLayout& layout) {
     pair_ = new QComboBox;
     pair_->setObjectName(QStringLiteral("pair"));
+    pair_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     connect(pair_, &QComboBox::currentIndexChanged, this, &ComparisonView::showPair);
-    auto* caption = new QLabel(tr("S&how"));
+    auto* caption = new QLabel(tr("&Show"));
     caption->setBuddy(pair_);
     pairRow_ = new QWidget;
     auto* row = new QHBoxLayout(pairRow_);

@@ -108,8 +108,8 @@ QWidget* PrintPreview::makePaging() {
     later_ = new QPushButton(tr("&Later \u2192"));
     earlier_->setAutoDefault(false);
     later_->setAutoDefault(false);
-    connect(earlier_, &QPushButton::clicked, this, [this] { pages_->setCurrentPage(pages_->currentPage() - 1); });
-    connect(later_, &QPushButton::clicked, this, [this] { pages_->setCurrentPage(pages_->currentPage() + 1); });
+    connect(earlier_, &QPushButton::clicked, this, [this] { turnTo(pages_->currentPage() - 1); });
+    connect(later_, &QPushButton::clicked, this, [this] { turnTo(pages_->currentPage() + 1); });
     paging_ = new QWidget;
     auto* row = new QHBoxLayout(paging_);
     row->setContentsMargins(0, 0, 0, 0);
@@ -117,6 +117,12 @@ QWidget* PrintPreview::makePaging() {
     row->addWidget(pageNumber_);
     row->addWidget(later_);
     return paging_;
+}
+
+// The widget says nothing when it is told to turn a page.
+void PrintPreview::turnTo(int page) {
+    pages_->setCurrentPage(page);
+    showPaging();
 }
 
 void PrintPreview::showPaging() {

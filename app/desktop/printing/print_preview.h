@@ -38,6 +38,7 @@ class PrintPreview : public QDialog {
     QWidget* makeBar();
     QWidget* makePaging();
     void choosePaper();
+    void turnTo(int page);
     void showPaging();
     void savePdf();
     void print();

@@ -197,16 +197,16 @@ TEST_F(HeadToHead, AsksWhetherOneIsAsGoodWithinAMargin) {
 TEST_F(HeadToHead, RefusesAMarginInASentence) {
     open();
     auto& margin = named<QLineEdit>(*page_, "margin");
-    for (const char* typed : {"0", "100", "-5", "ten"}) {
+    for (const char* typed : {"0", "0.5", "100", "-5", "ten"}) {
         margin.clear();
         QTest::keyClicks(&margin, QLatin1String(typed));
         QTest::keyClick(&margin, Qt::Key_Return);
         QStringList sentences;
         for (const auto* label : page_->findChildren<desktop::FaultLabel*>()) sentences.append(label->fault());
         const std::string said = sentences.join(QLatin1Char(' ')).toStdString();
-        EXPECT_THAT(said, testing::HasSubstr("As good as, within"));
+        EXPECT_THAT(said, testing::HasSubstr("The margin (as good as, within)"));
         EXPECT_THAT(said, testing::HasSubstr(typed));
-        EXPECT_THAT(said, testing::HasSubstr("above 0 and below 100"));
+        EXPECT_THAT(said, testing::HasSubstr("from 1 to 99"));
         EXPECT_EQ(margin.text(), QLatin1String(typed));
     }
     margin.clear();
