@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <map>
@@ -22,7 +23,7 @@ struct Kept {
 using Key = std::tuple<std::string, std::string, std::string>;  // function, source, independent
 using Rows = std::map<Key, Kept>;
 
-void write(const Rows& rows) {
+void write(const Rows& rows, const char* ledgerFolder) {
     nlohmann::json page = nlohmann::json::array();
     for (const auto& [key, kept] : rows)
         page.push_back({{"function", std::get<0>(key)},
@@ -30,7 +31,7 @@ void write(const Rows& rows) {
                         {"independent", std::get<2>(key)},
                         {"cases", kept.cases},
                         {"worst", kept.worst}});
-    const std::filesystem::path folder = std::filesystem::path(STRIKEBOOK_BINARY_DIR) / "accuracy";
+    const std::filesystem::path folder(ledgerFolder);
     std::filesystem::create_directories(folder);
     std::ofstream(folder / (std::string(program_invocation_short_name) + ".json")) << page.dump(1) << "\n";
 }
@@ -41,7 +42,8 @@ class LedgerWriter : public testing::EmptyTestEventListener {
     Rows rows;
 
     void OnTestProgramEnd(const testing::UnitTest& tests) override {
-        if (testing::GTEST_FLAG(filter) == "*" && tests.Passed()) write(rows);
+        const char* folder = std::getenv("STRIKEBOOK_LEDGER_FOLDER");  // set for the tests of stats only
+        if (folder != nullptr && testing::GTEST_FLAG(filter) == "*" && tests.Passed()) write(rows, folder);
     }
 };
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Proofs that a statistics function is right, gathered while the tests run. Each test program leaves its rows in the build folder;
+// Proofs that a statistics function is right, gathered while the tests run. Each test program of stats leaves its rows in the build folder;
 // tests/house/accuracy_test.cpp puts them together as docs/statistics/accuracy.md. prove() only notes: the test asserts for itself.
 #pragma once
 
