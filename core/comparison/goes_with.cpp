@@ -18,8 +18,9 @@ namespace {
 
 // Fewer, and the spread between batches can hardly be seen (common practice asks for ten).
 constexpr std::size_t batchesAFeature = 2;
-// The penalty's derivatives take steps as the rows times the cube of the coefficients; this many take about a second.
-constexpr double mostSteps = 500'000;
+// The penalty's derivatives take steps as the rows times the cube of the coefficients; this many take some tenths of a second, as limits
+// are searched only for what is looked for.
+constexpr double mostSteps = 1'500'000;
 
 struct Rows {
     std::vector<const BatchRecord*> batches;
