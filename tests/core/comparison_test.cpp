@@ -81,7 +81,7 @@ TEST(Comparison, GivesBartlettsFiguresPooledOverTheLengthOfHisRootCuttings) {
 TEST(Comparison, AddsUpOverADemoSeasonByEveryFactorAndAtAnyHorizon) {
     constexpr std::uint32_t seed = 3;
     SCOPED_TRACE(testing::Message() << "seed " << seed);
-    const auto records = core::demoSeason({.batches = 40, .seed = seed, .today = support::today()});
+    const auto records = core::demoSeason({.batches = 24, .seed = seed, .today = support::today()});
     int stuck = 0;
     for (const auto& record : records.batches) stuck += record.batch.stuck;
     for (const auto factor :
