@@ -22,9 +22,8 @@ TrayInterval trayInterval(std::span<const Tray> trays, double level) {
                         .effectiveTrials = trials,
                         .includesTrayVariation = effect.designEffect.has_value()};
     if (effect.effectiveTrials) {
-        const double probability = 0.5 + level / 2;
         const double ratio =
-            studentQuantile(probability, trials - 1) / studentQuantile(probability, effect.trays - 1.0);
+            studentQuantileOfLevel(level, trials - 1) / studentQuantileOfLevel(level, effect.trays - 1.0);
         result.effectiveTrials = std::min(trials, *effect.effectiveTrials * ratio * ratio);
     }
     result.limits = wilsonIntervalOfEffective(*effect.rate, result.effectiveTrials, level);

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "stats/numeric/distribution_tails.h"
+#include "stats/overdispersion/tray_interval.h"
 #include "tests/stats/trays_and_strata.h"
 #include "tests/support/reference_cases.h"
 
@@ -93,6 +94,11 @@ TEST(TrayTTest, TakesALevelAsNearToOneAsADoubleComes) {
     ASSERT_TRUE(test.limits);
     EXPECT_EQ(test.limits->low, -1);
     EXPECT_EQ(test.limits->high, 1);
+    const std::vector<stats::Tray> trays{{3, 9}, {5, 9}, {8, 9}};
+    const stats::TrayInterval interval = stats::trayInterval(trays, std::nextafter(1.0, 0.0));
+    EXPECT_GE(interval.limits.low, 0);
+    EXPECT_LE(interval.limits.high, 1);
+    EXPECT_GT(interval.limits.high - interval.limits.low, 0.9);
 }
 
 }  // namespace
