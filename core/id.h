@@ -29,6 +29,11 @@ using TrialId = Id<struct Trial>;
 using SessionId = Id<struct Session>;
 using BatchId = Id<struct Batch>;
 using CheckId = Id<struct Check>;
+using ReadingId = Id<struct Reading>;
+using CareId = Id<struct Care>;
+using PhotoId = Id<struct Photo>;
+using ExpenseId = Id<struct Expense>;
+using CheckScheduleId = Id<struct CheckSchedule>;
 
 }  // namespace core
 

@@ -11,15 +11,21 @@
 #include "core/batch/check.h"
 #include "core/batch/cutting_kind.h"
 #include "core/batch/loss_cause.h"
+#include "core/batch/photo.h"
 #include "core/batch/session.h"
 #include "core/batch/tally.h"
+#include "core/care/care.h"
+#include "core/climate/reading.h"
+#include "core/due/check_schedule.h"
 #include "core/medium/medium.h"
+#include "core/money/expense.h"
 #include "core/plants/plant.h"
 #include "core/plants/stock_plant.h"
 #include "core/station/method.h"
 #include "core/station/station.h"
 #include "core/treatment/treatment.h"
 #include "core/trial/trial.h"
+#include "core/units/display_units.h"
 
 namespace core {
 
@@ -30,11 +36,14 @@ struct LogbookFacts {
     int rootLengthMillimetres{10};  // what counts as rooted
     int checkEveryDays{7};          // a batch is due when it hasn't been looked at for so long
     int firstCheckAfterDays{7};
-    int horizonDay{28};       // of comparisons where neither a trial nor the plant sets one
-    double level{0.95};       // of every interval
-    std::string paper{"A4"};  // or "Letter"
-    bool isInvented{};        // a demo: every print says so
-    std::string citation;     // where published records come from; printed with them
+    int horizonDay{28};              // of comparisons where neither a trial nor the plant sets one
+    double level{0.95};              // of every interval
+    std::string paper{"A4"};         // or "Letter"
+    bool isInvented{};               // a demo: every print says so
+    std::string interval{"wilson"};  // of a strike rate, the one shown: see rate_interval.h
+    DisplayUnits units{};              // that the grower reads and types
+    std::string currency{"EUR"};     // three letters of ISO 4217
+    std::string citation;            // where published records come from; printed with them
 
     bool operator==(const LogbookFacts&) const = default;
 };
@@ -50,6 +59,7 @@ struct Shelves {
     std::vector<CuttingKind> cuttingKinds;
     std::vector<LossCause> lossCauses;
     std::vector<Trial> trials;
+    std::vector<CheckSchedule> checkSchedules{};
 
     bool operator==(const Shelves&) const = default;
 };
@@ -74,6 +84,10 @@ struct Records {
     Shelves shelves;
     std::vector<Session> sessions;
     std::vector<BatchRecord> batches;
+    std::vector<Reading> readings{};
+    std::vector<Care> care{};
+    std::vector<Expense> expenses{};
+    std::vector<PhotoRecord> photos{};
 };
 
 /// The thing with this id, or nullptr. Works on every list above whose members have an id.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/comparison/rate_interval.h"
 #include "core/units/entered_text.h"
 #include "core/units/figure_text.h"
 #include "core/units/range_text.h"
@@ -44,6 +45,11 @@ Refusal missingRefusal(const std::string& field, std::int64_t id) {
                 "; one that this logbook has is allowed."};
 }
 
+void judgeSchedule(CheckScheduleId id, const Shelves& shelves, Refusals& faults) {
+    if (id.isSet() && find(shelves.checkSchedules, id) == nullptr)
+        faults.push_back(missingRefusal("Check schedule", id.value));
+}
+
 /// The rule of all things that have a unique name.
 template <class Thing>
 Refusals faultsInName(const Thing& thing, const std::vector<Thing>& shelf) {
@@ -52,6 +58,17 @@ Refusals faultsInName(const Thing& thing, const std::vector<Thing>& shelf) {
     const auto hasItsName = [&thing](const Thing& other) { return other.id != thing.id && other.name == thing.name; };
     if (faults.empty() && std::ranges::any_of(shelf, hasItsName)) faults.push_back(takenRefusal("Name", thing.name));
     return faults;
+}
+
+void judgeBlocked(const Station& station, Refusals& faults) {
+    const auto blocked = positionsFrom(station.blocked);
+    const std::string allowed = "positions of its layout, such as A1, B2-B3";
+    const auto isOutside = [&](Position position) {
+        return position.row >= station.rows || position.column >= station.columns;
+    };
+    if (!blocked || std::ranges::any_of(*blocked, isOutside))
+        faults.push_back({"Blocked positions", quotable(station.blocked), allowed,
+                          "Blocked positions are " + quotable(station.blocked) + "; " + allowed + " are allowed."});
 }
 
 }  // namespace
@@ -68,6 +85,15 @@ Refusals faultsIn(const LogbookFacts& facts) {
     if (facts.paper != "A4" && facts.paper != "Letter")
         faults.push_back({"Paper", quotable(facts.paper), "A4 or Letter",
                           "Paper is " + quotable(facts.paper) + "; A4 or Letter is allowed."});
+    if (!rateIntervalFrom(facts.interval))
+        faults.push_back(
+            {"Interval", quotable(facts.interval), "wilson or another of the known ones",
+             "Interval is " + quotable(facts.interval) + "; wilson or another of the known ones is allowed."});
+    const auto isCapital = [](char letter) { return letter >= 'A' && letter <= 'Z'; };
+    if (facts.currency.size() != 3 || !std::ranges::all_of(facts.currency, isCapital))
+        faults.push_back(
+            {"Currency", quotable(facts.currency), "three capital letters such as EUR",
+             "Currency is " + quotable(facts.currency) + "; three capital letters such as EUR are allowed."});
     collect(faults, faultInNote("Citation", facts.citation));
     return faults;
 }
@@ -79,6 +105,7 @@ Refusals faultsIn(const Plant& plant, const Shelves& shelves) {
     collect(faults, faultInLine("Common name", plant.commonName));
     if (plant.usualRootingDaysHigh)
         collect(faults, faultInWhole("Usual days to root", *plant.usualRootingDaysHigh, 1, longestDays));
+    judgeSchedule(plant.checkSchedule, shelves, faults);
     collect(faults, faultInNote("Note", plant.note));
     for (const Plant& other : shelves.plants)
         if (other.id != plant.id && other.botanicalName == plant.botanicalName && other.cultivar == plant.cultivar)
@@ -99,16 +126,18 @@ Refusals faultsIn(const StockPlant& stockPlant, const Shelves& shelves) {
 }
 
 Refusals faultsIn(const Method& method, const Shelves& shelves) {
-    return faultsInName(method, shelves.methods);
+    Refusals faults = faultsInName(method, shelves.methods);
+    judgeSchedule(method.checkSchedule, shelves, faults);
+    return faults;
 }
 
 Refusals faultsIn(const Station& station, const Shelves& shelves) {
-    constexpr int mostRows = 26;  // rows have letters
     Refusals faults = faultsInName(station, shelves.stations);
     if (find(shelves.methods, station.method) == nullptr)
         faults.push_back(missingRefusal("Method", station.method.value));
     collect(faults, faultInWhole("Rows", station.rows, 0, mostRows));
-    collect(faults, faultInWhole("Columns", station.columns, 0, 1000));
+    collect(faults, faultInWhole("Columns", station.columns, 0, mostColumns));
+    judgeBlocked(station, faults);
     collect(faults, faultInWhole("Place in the walk", station.walkingOrder, 0, 1'000'000));
     collect(faults, faultInNote("Note", station.note));
     return faults;
@@ -157,6 +186,13 @@ Refusals faultsIn(const LossCause& cause, const Shelves& shelves) {
     if (!isLetter || isTaken)
         faults.push_back({"Key", key, allowed,
                           "Key is " + key + (isTaken ? ", which is taken" : "") + "; " + allowed + " is allowed."});
+    return faults;
+}
+
+Refusals faultsIn(const CheckSchedule& schedule, const Shelves& shelves) {
+    Refusals faults = faultsInName(schedule, shelves.checkSchedules);
+    collect(faults, faultInWhole("Days to the first check", schedule.firstAfterDays, 1, 365));
+    collect(faults, faultInWhole("Days between checks", schedule.everyDays, 1, 365));
     return faults;
 }
 

@@ -88,7 +88,16 @@ class Logbook {
     [[nodiscard]] core::BatchId batchWithCode(const std::string& code) const;  // unset: none
     [[nodiscard]] std::vector<core::BatchRecord> batchRecords() const;
     [[nodiscard]] std::vector<core::BatchRecord> batchRecords(core::PlantId plant) const;
-    [[nodiscard]] core::Records records() const;
+    [[nodiscard]] core::Records records() const;  // the pictures of all photos included
+    [[nodiscard]] std::vector<core::BatchRecord> batchRecordsAt(core::StationId station) const;
+    // Readings and care in order of time, the ends included; photos without their pictures, by day.
+    [[nodiscard]] std::vector<core::Reading> readings(core::StationId station, core::Moment from,
+                                                      core::Moment until) const;
+    [[nodiscard]] std::vector<core::Reading> newestReadings() const;  // one of each station and quantity
+    [[nodiscard]] std::vector<core::Care> care(core::StationId station, core::Moment from, core::Moment until) const;
+    [[nodiscard]] std::vector<core::Photo> photos(core::BatchId batch) const;
+    [[nodiscard]] core::ImageBytes photoImage(core::PhotoId photo) const;  // empty: there is none
+    [[nodiscard]] std::vector<core::Expense> expenses(core::BatchId batch) const;
     /// The highest running number among this year's batch codes, 0 when there are none.
     [[nodiscard]] int lastBatchNumber(int year) const;
 

@@ -7,13 +7,18 @@
 #include "core/batch/batch_code.h"
 #include "db/inside.h"
 #include "db/tables/batch_table.h"
+#include "db/tables/care_table.h"
+#include "db/tables/check_schedule_table.h"
 #include "db/tables/check_table.h"
 #include "db/tables/cutting_kind_table.h"
+#include "db/tables/expense_table.h"
 #include "db/tables/facts_table.h"
 #include "db/tables/loss_cause_table.h"
 #include "db/tables/medium_table.h"
 #include "db/tables/method_table.h"
+#include "db/tables/photo_table.h"
 #include "db/tables/plant_table.h"
+#include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
 #include "db/tables/station_table.h"
 #include "db/tables/stock_plant_table.h"
@@ -40,13 +45,23 @@ core::Shelves shelvesIn(Connection& connection) {
             .treatments = allTreatments(connection),
             .cuttingKinds = allCuttingKinds(connection),
             .lossCauses = allLossCauses(connection),
-            .trials = allTrials(connection)};
+            .trials = allTrials(connection),
+            .checkSchedules = allCheckSchedules(connection)};
 }
 
 std::vector<core::BatchRecord> recordsIn(Connection& connection) {
     std::vector<core::BatchRecord> records;
     forEachBatch(connection, [&](core::Batch batch) { records.push_back(recordOf(connection, std::move(batch))); });
     return records;
+}
+
+std::vector<core::PhotoRecord> photosIn(Connection& connection) {
+    std::vector<core::PhotoRecord> photos;
+    for (core::Photo& photo : allPhotos(connection)) {
+        core::ImageBytes image = imageOf(connection, photo.id);
+        photos.push_back({.photo = std::move(photo), .image = std::move(image)});
+    }
+    return photos;
 }
 
 }  // namespace
@@ -113,9 +128,48 @@ std::vector<core::BatchRecord> Logbook::batchRecords(core::PlantId plant) const 
 core::Records Logbook::records() const {
     return inside_->with([](Connection& connection) {
         const ReadTransaction reading(connection);
-        return core::Records{
-            .shelves = shelvesIn(connection), .sessions = allSessions(connection), .batches = recordsIn(connection)};
+        return core::Records{.shelves = shelvesIn(connection),
+                             .sessions = allSessions(connection),
+                             .batches = recordsIn(connection),
+                             .readings = allReadings(connection),
+                             .care = allCare(connection),
+                             .expenses = allExpenses(connection),
+                             .photos = photosIn(connection)};
     });
+}
+
+std::vector<core::BatchRecord> Logbook::batchRecordsAt(core::StationId station) const {
+    return inside_->with([&](Connection& connection) {
+        const ReadTransaction reading(connection);
+        std::vector<core::BatchRecord> records;
+        for (core::Batch& batch : batchesAt(connection, station))
+            records.push_back(recordOf(connection, std::move(batch)));
+        return records;
+    });
+}
+
+std::vector<core::Reading> Logbook::readings(core::StationId station, core::Moment from, core::Moment until) const {
+    return inside_->with([&](Connection& connection) { return readingsOf(connection, station, from, until); });
+}
+
+std::vector<core::Reading> Logbook::newestReadings() const {
+    return inside_->with([](Connection& connection) { return db::newestReadings(connection); });
+}
+
+std::vector<core::Care> Logbook::care(core::StationId station, core::Moment from, core::Moment until) const {
+    return inside_->with([&](Connection& connection) { return careOf(connection, station, from, until); });
+}
+
+std::vector<core::Photo> Logbook::photos(core::BatchId batch) const {
+    return inside_->with([&](Connection& connection) { return photosOf(connection, batch); });
+}
+
+core::ImageBytes Logbook::photoImage(core::PhotoId photo) const {
+    return inside_->with([&](Connection& connection) { return imageOf(connection, photo); });
+}
+
+std::vector<core::Expense> Logbook::expenses(core::BatchId batch) const {
+    return inside_->with([&](Connection& connection) { return expensesOf(connection, batch); });
 }
 
 int Logbook::lastBatchNumber(int year) const {

@@ -4,13 +4,18 @@
 #include "db/inside.h"
 #include "db/new_id.h"
 #include "db/tables/batch_table.h"
+#include "db/tables/care_table.h"
+#include "db/tables/check_schedule_table.h"
 #include "db/tables/check_table.h"
 #include "db/tables/cutting_kind_table.h"
+#include "db/tables/expense_table.h"
 #include "db/tables/facts_table.h"
 #include "db/tables/loss_cause_table.h"
 #include "db/tables/medium_table.h"
 #include "db/tables/method_table.h"
+#include "db/tables/photo_table.h"
 #include "db/tables/plant_table.h"
+#include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
 #include "db/tables/station_table.h"
 #include "db/tables/stock_plant_table.h"
@@ -85,6 +90,28 @@ core::CheckId Writer::add(core::Check check) {
     return addThing(*inside_.connection, check);
 }
 
+core::CheckScheduleId Writer::add(core::CheckSchedule schedule) {
+    return addThing(*inside_.connection, schedule);
+}
+
+core::ReadingId Writer::add(core::Reading reading) {
+    return addThing(*inside_.connection, reading);
+}
+
+core::CareId Writer::add(core::Care care) {
+    return addThing(*inside_.connection, care);
+}
+
+core::PhotoId Writer::add(core::PhotoRecord photo) {
+    if (!photo.photo.id.isSet()) photo.photo.id.value = drawId();
+    insertRow(*inside_.connection, photo);
+    return photo.photo.id;
+}
+
+core::ExpenseId Writer::add(core::Expense expense) {
+    return addThing(*inside_.connection, expense);
+}
+
 void Writer::change(const core::LogbookFacts& facts) {
     requireFound(updateRow(*inside_.connection, facts));
 }
@@ -137,6 +164,26 @@ void Writer::change(const core::Check& check) {
     requireFound(updateRow(*inside_.connection, check));
 }
 
+void Writer::change(const core::CheckSchedule& schedule) {
+    requireFound(updateRow(*inside_.connection, schedule));
+}
+
+void Writer::change(const core::Reading& reading) {
+    requireFound(updateRow(*inside_.connection, reading));
+}
+
+void Writer::change(const core::Care& care) {
+    requireFound(updateRow(*inside_.connection, care));
+}
+
+void Writer::change(const core::Photo& photo) {
+    requireFound(updateRow(*inside_.connection, photo));
+}
+
+void Writer::change(const core::Expense& expense) {
+    requireFound(updateRow(*inside_.connection, expense));
+}
+
 void Writer::remove(core::PlantId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
@@ -179,10 +226,32 @@ void Writer::remove(core::SessionId id) {
 
 void Writer::remove(core::BatchId id) {
     deleteChecksOf(*inside_.connection, id);
+    deletePhotosOf(*inside_.connection, id);
+    deleteExpensesOf(*inside_.connection, id);
     requireFound(deleteRow(*inside_.connection, id));
 }
 
 void Writer::remove(core::CheckId id) {
+    requireFound(deleteRow(*inside_.connection, id));
+}
+
+void Writer::remove(core::CheckScheduleId id) {
+    requireFound(deleteRow(*inside_.connection, id));
+}
+
+void Writer::remove(core::ReadingId id) {
+    requireFound(deleteRow(*inside_.connection, id));
+}
+
+void Writer::remove(core::CareId id) {
+    requireFound(deleteRow(*inside_.connection, id));
+}
+
+void Writer::remove(core::PhotoId id) {
+    requireFound(deleteRow(*inside_.connection, id));
+}
+
+void Writer::remove(core::ExpenseId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
 

@@ -23,6 +23,11 @@ class Writer {
     core::SessionId add(core::Session session);
     core::BatchId add(core::Batch batch);
     core::CheckId add(core::Check check);
+    core::CheckScheduleId add(core::CheckSchedule schedule);
+    core::ReadingId add(core::Reading reading);
+    core::CareId add(core::Care care);
+    core::PhotoId add(core::PhotoRecord photo);
+    core::ExpenseId add(core::Expense expense);
 
     void change(const core::LogbookFacts& facts);
     void change(const core::Plant& plant);
@@ -37,6 +42,11 @@ class Writer {
     void change(const core::Session& session);
     void change(const core::Batch& batch);
     void change(const core::Check& check);
+    void change(const core::CheckSchedule& schedule);
+    void change(const core::Reading& reading);
+    void change(const core::Care& care);
+    void change(const core::Photo& photo);  // its day and caption
+    void change(const core::Expense& expense);
 
     // Children first, explicitly: there are no cascades.
     void remove(core::PlantId id);
@@ -49,8 +59,13 @@ class Writer {
     void remove(core::LossCauseId id);
     void remove(core::TrialId id);
     void remove(core::SessionId id);
-    void remove(core::BatchId id);  // with its checks
+    void remove(core::BatchId id);  // with its checks, photos and expenses
     void remove(core::CheckId id);
+    void remove(core::CheckScheduleId id);
+    void remove(core::ReadingId id);
+    void remove(core::CareId id);
+    void remove(core::PhotoId id);
+    void remove(core::ExpenseId id);
 
   private:
     friend class Logbook;

@@ -23,6 +23,7 @@ struct Batch {
     TreatmentId treatment{};       // may be unset: not recorded
     CuttingKindId cuttingKind{};   // may be unset
     int stuck{};                   // >= 1
+    std::string positions{};       // where they stand, as textOf() writes it; empty: not recorded
     TrialId trial{};               // may be unset
     std::string block;             // of the trial
     std::optional<Date> closedOn;  // closed by hand; a batch with nothing undecided is closed without it

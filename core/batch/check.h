@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/batch/finding.h"
 #include "core/id.h"
 #include "core/units/days.h"
 
@@ -21,9 +22,10 @@ struct Check {
     CheckId id{};
     BatchId batch{};
     Date checkedOn{};
-    int rooted{};              // newly rooted
-    int withdrawn{};           // newly taken away alive and unrooted
-    std::vector<Loss> losses;  // newly lost, one entry a cause
+    int rooted{};                     // newly rooted
+    int withdrawn{};                  // newly taken away alive and unrooted
+    std::vector<Loss> losses;         // newly lost, one entry a cause
+    std::vector<Finding> findings{};  // those of the counts above whose position is known, row by row
     std::string note;
 
     [[nodiscard]] int lost() const;

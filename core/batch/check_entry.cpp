@@ -15,7 +15,7 @@ namespace core {
 namespace {
 
 constexpr std::string_view digitCharacters = "0123456789";
-constexpr const char* grammar = "12, +3, -2, -2r, w2, * , . or /words";
+constexpr const char* grammar = "12, +3, =12, -2, -2r, w2, * , . or /words";
 
 char lowerCase(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
@@ -25,8 +25,8 @@ char lowerCase(char c) {
 /// means nothing.
 class EntryReader {
   public:
-    EntryReader(std::string_view typed, const Tally& before, std::span<const LossCause> causes)
-        : typed_(typed), rest_(typed), before_(before), causes_(causes) {}
+    EntryReader(std::string_view typed, const Tally& before, std::span<const LossCause> causes, PlainNumber plain)
+        : typed_(typed), rest_(typed), before_(before), causes_(causes), plain_(plain) {}
 
     Result<CheckEntry> read() {
         while (!fault_ && skipBlanks()) readPart();
@@ -45,12 +45,13 @@ class EntryReader {
 
     void readPart() {
         const char first = lowerCase(rest_.front());
-        if (digitCharacters.find(first) != std::string_view::npos)
-            return readOnce("Rooted", rootedInAll_, newRooted_.has_value());
+        if (digitCharacters.find(first) != std::string_view::npos) return readRooted(plain_);
         rest_.remove_prefix(1);
         switch (first) {
             case '+':
-                return readOnce("Rooted", newRooted_, rootedInAll_.has_value());
+                return readRooted(PlainNumber::New);
+            case '=':
+                return readRooted(PlainNumber::InAll);
             case 'w':
                 return readOnce("Withdrawn", withdrawn_, false);
             case '-':
@@ -82,6 +83,11 @@ class EntryReader {
             refuse(field, std::string(digits), allowed,
                    field + " is " + quotable(digits) + ", which is too large; " + allowed + " is allowed.");
         return count;
+    }
+
+    void readRooted(PlainNumber meaning) {
+        if (meaning == PlainNumber::InAll) return readOnce("Rooted", rootedInAll_, newRooted_.has_value());
+        readOnce("Rooted", newRooted_, rootedInAll_.has_value());
     }
 
     void readOnce(const std::string& field, std::optional<int>& count, bool isGivenOtherwise) {
@@ -173,6 +179,7 @@ class EntryReader {
     std::string_view rest_;
     const Tally& before_;
     std::span<const LossCause> causes_;
+    PlainNumber plain_;
     std::optional<int> rootedInAll_;
     std::optional<int> newRooted_;
     std::optional<int> withdrawn_;
@@ -189,9 +196,25 @@ int CheckEntry::lost() const {
     return sum;
 }
 
-Result<CheckEntry> checkEntryFrom(std::string_view typed, const Tally& before, std::span<const LossCause> causes) {
+Result<CheckEntry> checkEntryFrom(std::string_view typed, const Tally& before, std::span<const LossCause> causes,
+                                  PlainNumber plain) {
     assert(!isBlank(typed));
-    return EntryReader(typed, before, causes).read();
+    return EntryReader(typed, before, causes, plain).read();
+}
+
+std::string entryText(const CheckEntry& entry, std::span<const LossCause> causes) {
+    std::string text;
+    if (entry.rooted > 0) text += "+" + std::to_string(entry.rooted);
+    for (const Loss& loss : entry.losses) {
+        text += "-" + std::to_string(loss.count);
+        const auto known = std::ranges::find(causes, loss.cause, &LossCause::id);
+        if (loss.cause.isSet() && known != causes.end() && known->key != '\0') text += known->key;
+    }
+    if (entry.withdrawn > 0) text += "w" + std::to_string(entry.withdrawn);
+    if (entry.closesBatch) text += ".";
+    if (text.empty() && entry.note.empty()) text = "*";
+    if (!entry.note.empty()) text += "/" + entry.note;
+    return text;
 }
 
 }  // namespace core

@@ -5,6 +5,7 @@
 
 #include "core/batch/count_sum.h"
 #include "core/batch/day_rules.h"
+#include "core/batch/position_rules.h"
 #include "core/units/entered_text.h"
 #include "core/units/range_text.h"
 
@@ -125,6 +126,7 @@ Refusals faultsIn(const Check& check, const Batch& batch, std::span<const Check>
     if (check.withdrawn < 0) faults.push_back(countRefusal("Withdrawn", check.withdrawn, 0, batch.stuck));
     judgeLosses(check, batch, shelves, faults);
     if (check.checkedOn.ok()) judgeSum(check, batch, others, faults);
+    for (Refusal& fault : faultsInFindings(check, batch, others)) faults.push_back(std::move(fault));
     if (auto fault = faultInNote("Note", check.note)) faults.push_back(std::move(*fault));
     return faults;
 }

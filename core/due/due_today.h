@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Which batches want a look. A batch is due when it is open and has not been looked at for the logbook's interval (the first look
-// comes after `firstCheckAfterDays`).
+// Which batches want a look. A batch is due when it is open and has not been looked at for as long as its schedule says: its plant's, else
+// its method's, else the logbook's.
 #pragma once
 
 #include <span>
@@ -18,7 +18,9 @@ struct DueBatch {
     bool operator==(const DueBatch&) const = default;
 };
 
-[[nodiscard]] Date nextCheckOn(const BatchLine& line, const LogbookFacts& facts);
+/// The schedule that holds for a batch of this plant and method; the logbook's own has no id and no name.
+[[nodiscard]] CheckSchedule scheduleFor(PlantId plant, MethodId method, const Shelves& shelves);
+[[nodiscard]] Date nextCheckOn(const BatchLine& line, const Shelves& shelves);
 
 /// In walking order: station by station (those without a station last), then by code.
 [[nodiscard]] std::vector<DueBatch> dueOn(Date today, std::span<const BatchLine> lines, const Shelves& shelves);

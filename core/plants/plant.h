@@ -16,6 +16,7 @@ struct Plant {
     std::string commonName;
     bool isProtected{};                       // breeders' rights or a licence: reports carry the caution
     std::optional<int> usualRootingDaysHigh;  // the usual upper limit of days to root: the horizon of comparisons
+    CheckScheduleId checkSchedule{};          // how often to look; unset: the method's, or the logbook's
     std::string note;
     bool isRetired{};
 

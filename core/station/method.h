@@ -10,7 +10,8 @@ namespace core {
 
 struct Method {
     MethodId id{};
-    std::string name;  // unique
+    std::string name;                 // unique
+    CheckScheduleId checkSchedule{};  // unset: the logbook's
     bool isRetired{};
 
     bool operator==(const Method&) const = default;

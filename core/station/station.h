@@ -3,8 +3,10 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/id.h"
+#include "core/station/position.h"
 
 namespace core {
 
@@ -14,12 +16,19 @@ struct Station {
     MethodId method{};
     int rows{};  // 0 rows: positions not described
     int columns{};
-    int walkingOrder{};  // the order in which a round of checks goes
+    bool isStaggered{};     // every second row stands half a step to the right
+    std::string blocked{};  // positions that hold no cutting (an air line, a broken cell), as textOf() writes them
+    int walkingOrder{};     // the order in which a round of checks goes
     std::string note;
     bool isRetired{};
 
-    [[nodiscard]] int positions() const { return rows * columns; }
+    [[nodiscard]] bool hasLayout() const { return rows > 0 && columns > 0; }
+    /// How many cuttings it can hold.
+    [[nodiscard]] int positions() const;
     bool operator==(const Station&) const = default;
 };
+
+/// Those that can hold a cutting, row by row.
+[[nodiscard]] std::vector<Position> usablePositions(const Station& station);
 
 }  // namespace core

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "core/batch/batch_rules.h"
 #include "core/batch/check_rules.h"
 #include "core/batch/count_sum.h"
 #include "core/shelf_rules.h"

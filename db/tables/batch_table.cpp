@@ -9,24 +9,25 @@ namespace {
 
 constexpr const char* insertBatch = R"(
     INSERT INTO batches (id, code, session_id, plant_id, stock_plant_id, method_id, station_id, medium_id, treatment_id,
-                         cutting_kind_id, stuck, trial_id, block, closed_on, close_reason, note)
-    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16))";
+                         cutting_kind_id, stuck, trial_id, block, closed_on, close_reason, note, positions)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17))";
 constexpr const char* updateBatch = R"(
     UPDATE batches SET code = ?2, session_id = ?3, plant_id = ?4, stock_plant_id = ?5, method_id = ?6, station_id = ?7,
                        medium_id = ?8, treatment_id = ?9, cutting_kind_id = ?10, stuck = ?11, trial_id = ?12, block = ?13,
-                       closed_on = ?14, close_reason = ?15, note = ?16
+                       closed_on = ?14, close_reason = ?15, note = ?16, positions = ?17
     WHERE id = ?1)";
 constexpr const char* deleteBatch = "DELETE FROM batches WHERE id = ?1";
 
 constexpr char batchColumns[] = R"(
     SELECT b.id, b.code, b.session_id, s.held_on, b.plant_id, b.stock_plant_id, b.method_id, b.station_id, b.medium_id,
-           b.treatment_id, b.cutting_kind_id, b.stuck, b.trial_id, b.block, b.closed_on, b.close_reason, b.note)";
+           b.treatment_id, b.cutting_kind_id, b.stuck, b.trial_id, b.block, b.closed_on, b.close_reason, b.note, b.positions)";
 constexpr char batchesWithTheirDay[] = " FROM batches b JOIN sessions s ON s.id = b.session_id";
 constexpr char byDayAndCode[] = " ORDER BY s.held_on, b.code";
 
 constexpr auto selectBatch = joined(batchColumns, batchesWithTheirDay, " WHERE b.id = ?1");
 constexpr auto selectBatches = joined(batchColumns, batchesWithTheirDay, byDayAndCode);
 constexpr auto selectBatchesOfPlant = joined(batchColumns, batchesWithTheirDay, " WHERE b.plant_id = ?1", byDayAndCode);
+constexpr auto selectBatchesAt = joined(batchColumns, batchesWithTheirDay, " WHERE b.station_id = ?1", byDayAndCode);
 constexpr auto selectBatchLines = joined(batchColumns, R"(,
            COALESCE(c.rooted, 0), COALESCE(l.lost, 0), COALESCE(c.withdrawn, 0), c.last_checked_on)",
                                          batchesWithTheirDay, R"(
@@ -67,6 +68,7 @@ core::Batch batchFrom(const Query& row) {
             .treatment = row.id<core::TreatmentId>(9),
             .cuttingKind = row.id<core::CuttingKindId>(10),
             .stuck = row.number(11),
+            .positions = row.text(17),
             .trial = row.id<core::TrialId>(12),
             .block = row.text(13),
             .closedOn = row.optionalDate(14),
@@ -77,16 +79,16 @@ core::Batch batchFrom(const Query& row) {
 core::BatchLine batchLineFrom(const Query& row) {
     return {.batch = batchFrom(row),
             .tally = {.stuck = row.number(11),
-                      .rooted = row.number(17),
-                      .lost = row.number(18),
-                      .withdrawn = row.number(19),
-                      .lastCheckedOn = row.optionalDate(20)}};
+                      .rooted = row.number(18),
+                      .lost = row.number(19),
+                      .withdrawn = row.number(20),
+                      .lastCheckedOn = row.optionalDate(21)}};
 }
 
 int runBatch(Connection& connection, const char* sql, const core::Batch& batch) {
     return connection.run(sql, batch.id, batch.code, batch.session, batch.plant, batch.stockPlant, batch.method,
                           batch.station, batch.medium, batch.treatment, batch.cuttingKind, batch.stuck, batch.trial,
-                          batch.block, batch.closedOn, batch.closeReason, batch.note);
+                          batch.block, batch.closedOn, batch.closeReason, batch.note, batch.positions);
 }
 
 }  // namespace
@@ -120,6 +122,12 @@ void forEachBatch(Connection& connection, const std::function<void(core::Batch)>
 
 void forEachBatchOf(Connection& connection, core::PlantId plant, const std::function<void(core::Batch)>& visit) {
     for (Query row = connection.query(selectBatchesOfPlant.data(), plant); row.step();) visit(batchFrom(row));
+}
+
+std::vector<core::Batch> batchesAt(Connection& connection, core::StationId station) {
+    std::vector<core::Batch> all;
+    for (Query row = connection.query(selectBatchesAt.data(), station); row.step();) all.push_back(batchFrom(row));
+    return all;
 }
 
 std::vector<core::BatchId> batchesOf(Connection& connection, core::SessionId session) {

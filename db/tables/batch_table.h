@@ -22,6 +22,7 @@ void insertRow(Connection& connection, const core::Batch& batch);
 /// In order of day, then code; one at a time, so that a large logbook needn't stand in memory twice.
 void forEachBatch(Connection& connection, const std::function<void(core::Batch)>& visit);
 void forEachBatchOf(Connection& connection, core::PlantId plant, const std::function<void(core::Batch)>& visit);
+[[nodiscard]] std::vector<core::Batch> batchesAt(Connection& connection, core::StationId station);
 [[nodiscard]] std::vector<core::BatchId> batchesOf(Connection& connection, core::SessionId session);
 /// With their counts; the sums are the database's, and equal to core::tallyOf().
 [[nodiscard]] std::vector<core::BatchLine> allBatchLines(Connection& connection);

@@ -19,6 +19,17 @@ constexpr const char* insertLoss = R"(
 constexpr const char* deleteLosses = "DELETE FROM check_losses WHERE check_id = ?1";
 constexpr const char* deleteLossesOfBatch = R"(
     DELETE FROM check_losses WHERE check_id IN (SELECT id FROM checks WHERE batch_id = ?1))";
+constexpr const char* insertFinding = R"(
+    INSERT INTO check_findings (check_id, position_row, position_column, outcome, cause_id)
+    VALUES (?1, ?2, ?3, ?4, ?5))";
+constexpr const char* deleteFindings = "DELETE FROM check_findings WHERE check_id = ?1";
+constexpr const char* deleteFindingsOfBatch = R"(
+    DELETE FROM check_findings WHERE check_id IN (SELECT id FROM checks WHERE batch_id = ?1))";
+constexpr const char* selectFindingsOfBatch = R"(
+    SELECT c.id, f.position_row, f.position_column, f.outcome, f.cause_id
+    FROM checks c JOIN check_findings f ON f.check_id = c.id
+    WHERE c.batch_id = ?1 ORDER BY c.checked_on, c.id, f.position_row, f.position_column)";
+constexpr const char* findFindingWithCause = "SELECT check_id FROM check_findings WHERE cause_id = ?1 LIMIT 1";
 constexpr const char* selectChecksOfBatch = R"(
     SELECT c.id, c.checked_on, c.rooted, c.withdrawn, c.note, l.cause_id, l.lost
     FROM checks c LEFT JOIN check_losses l ON l.check_id = c.id
@@ -36,27 +47,57 @@ void insertLosses(Connection& connection, const core::Check& check) {
         connection.run(insertLoss, check.id, position++, loss.cause, loss.count);
 }
 
+void insertFindings(Connection& connection, const core::Check& check) {
+    for (const core::Finding& finding : check.findings)
+        connection.run(insertFinding, check.id, finding.position.row, finding.position.column,
+                       core::wordFor(finding.outcome), finding.cause);
+}
+
+core::Outcome outcomeFrom(const std::string& word) {
+    for (const core::Outcome outcome : {core::Outcome::Rooted, core::Outcome::Lost})
+        if (word == core::wordFor(outcome)) return outcome;
+    return core::Outcome::Withdrawn;
+}
+
+/// `checks` are the batch's, in the order that both queries have.
+void readFindings(Connection& connection, core::BatchId batch, std::vector<core::Check>& checks) {
+    auto check = checks.begin();
+    for (Query row = connection.query(selectFindingsOfBatch, batch); row.step();) {
+        const auto id = row.id<core::CheckId>(0);
+        while (check != checks.end() && check->id != id) ++check;
+        if (check == checks.end()) return;
+        check->findings.push_back({.position = {row.number(1), row.number(2)},
+                                   .outcome = outcomeFrom(row.text(3)),
+                                   .cause = row.id<core::LossCauseId>(4)});
+    }
+}
+
 }  // namespace
 
 void insertRow(Connection& connection, const core::Check& check) {
     runCheck(connection, insertCheck, check);
     insertLosses(connection, check);
+    insertFindings(connection, check);
 }
 
 bool updateRow(Connection& connection, const core::Check& check) {
     if (runCheck(connection, updateCheck, check) != 1) return false;
     connection.run(deleteLosses, check.id);
     insertLosses(connection, check);
+    connection.run(deleteFindings, check.id);
+    insertFindings(connection, check);
     return true;
 }
 
 bool deleteRow(Connection& connection, core::CheckId id) {
     connection.run(deleteLosses, id);
+    connection.run(deleteFindings, id);
     return connection.run(deleteCheckRow, id) == 1;
 }
 
 void deleteChecksOf(Connection& connection, core::BatchId batch) {
     connection.run(deleteLossesOfBatch, batch);
+    connection.run(deleteFindingsOfBatch, batch);
     connection.run(deleteChecksOfBatch, batch);
 }
 
@@ -71,10 +112,12 @@ std::vector<core::Check> checksOf(Connection& connection, core::BatchId batch) {
                            .rooted = row.number(2),
                            .withdrawn = row.number(3),
                            .losses = {},
+                           .findings = {},
                            .note = row.text(4)});
         if (!row.isNull(6))
             all.back().losses.push_back({.cause = row.id<core::LossCauseId>(5), .count = row.number(6)});
     }
+    readFindings(connection, batch, all);
     return all;
 }
 
@@ -84,7 +127,7 @@ core::BatchId batchOfCheck(Connection& connection, core::CheckId check) {
 }
 
 bool hasLosses(Connection& connection, core::LossCauseId cause) {
-    return connection.query(findLossWithCause, cause).step();
+    return connection.query(findLossWithCause, cause).step() || connection.query(findFindingWithCause, cause).step();
 }
 
 }  // namespace db

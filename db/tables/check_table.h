@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Rows of the tables checks and check_losses: all SQL about them is here.
+// Rows of the tables checks, check_losses and check_findings: all SQL about them is here.
 #pragma once
 
 #include <optional>

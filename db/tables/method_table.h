@@ -14,5 +14,6 @@ void insertRow(Connection& connection, const core::Method& method);
 [[nodiscard]] bool updateRow(Connection& connection, const core::Method& method);
 [[nodiscard]] bool deleteRow(Connection& connection, core::MethodId id);
 [[nodiscard]] std::vector<core::Method> allMethods(Connection& connection);
+[[nodiscard]] bool hasMethods(Connection& connection, core::CheckScheduleId schedule);
 
 }  // namespace db

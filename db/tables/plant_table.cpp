@@ -6,16 +6,18 @@ namespace db {
 namespace {
 
 constexpr const char* insertPlant = R"(
-    INSERT INTO plants (id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired)
-    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8))";
+    INSERT INTO plants (id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired, check_schedule_id)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9))";
 constexpr const char* updatePlant = R"(
     UPDATE plants SET botanical_name = ?2, cultivar = ?3, common_name = ?4, is_protected = ?5, usual_rooting_days_high = ?6,
-                      note = ?7, is_retired = ?8
+                      note = ?7, is_retired = ?8, check_schedule_id = ?9
     WHERE id = ?1)";
 constexpr const char* deletePlant = "DELETE FROM plants WHERE id = ?1";
 constexpr const char* selectPlants = R"(
-    SELECT id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired
+    SELECT id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired, check_schedule_id
     FROM plants ORDER BY botanical_name COLLATE NOCASE, cultivar COLLATE NOCASE, id)";
+
+constexpr const char* findPlantWithSchedule = "SELECT id FROM plants WHERE check_schedule_id = ?1 LIMIT 1";
 
 core::Plant plantFrom(const Query& row) {
     return {.id = row.id<core::PlantId>(0),
@@ -24,13 +26,14 @@ core::Plant plantFrom(const Query& row) {
             .commonName = row.text(3),
             .isProtected = row.truth(4),
             .usualRootingDaysHigh = row.optionalNumber(5),
+            .checkSchedule = row.id<core::CheckScheduleId>(8),
             .note = row.text(6),
             .isRetired = row.truth(7)};
 }
 
 int runPlant(Connection& connection, const char* sql, const core::Plant& plant) {
     return connection.run(sql, plant.id, plant.botanicalName, plant.cultivar, plant.commonName, plant.isProtected,
-                          plant.usualRootingDaysHigh, plant.note, plant.isRetired);
+                          plant.usualRootingDaysHigh, plant.note, plant.isRetired, plant.checkSchedule);
 }
 
 }  // namespace
@@ -51,6 +54,10 @@ std::vector<core::Plant> allPlants(Connection& connection) {
     std::vector<core::Plant> all;
     for (Query row = connection.query(selectPlants); row.step();) all.push_back(plantFrom(row));
     return all;
+}
+
+bool hasPlants(Connection& connection, core::CheckScheduleId schedule) {
+    return connection.query(findPlantWithSchedule, schedule).step();
 }
 
 }  // namespace db

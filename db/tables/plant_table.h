@@ -14,5 +14,6 @@ void insertRow(Connection& connection, const core::Plant& plant);
 [[nodiscard]] bool updateRow(Connection& connection, const core::Plant& plant);
 [[nodiscard]] bool deleteRow(Connection& connection, core::PlantId id);
 [[nodiscard]] std::vector<core::Plant> allPlants(Connection& connection);
+[[nodiscard]] bool hasPlants(Connection& connection, core::CheckScheduleId schedule);
 
 }  // namespace db

@@ -6,14 +6,16 @@ namespace db {
 namespace {
 
 constexpr const char* insertStation = R"(
-    INSERT INTO stations (id, name, method_id, position_rows, position_columns, walking_order, note, is_retired)
-    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8))";
+    INSERT INTO stations (id, name, method_id, position_rows, position_columns, walking_order, note, is_retired,
+                          is_staggered, blocked)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10))";
 constexpr const char* updateStation = R"(
-    UPDATE stations SET name = ?2, method_id = ?3, position_rows = ?4, position_columns = ?5, walking_order = ?6, note = ?7, is_retired = ?8
+    UPDATE stations SET name = ?2, method_id = ?3, position_rows = ?4, position_columns = ?5, walking_order = ?6, note = ?7, is_retired = ?8,
+                        is_staggered = ?9, blocked = ?10
     WHERE id = ?1)";
 constexpr const char* deleteStation = "DELETE FROM stations WHERE id = ?1";
 constexpr const char* selectStations = R"(
-    SELECT id, name, method_id, position_rows, position_columns, walking_order, note, is_retired
+    SELECT id, name, method_id, position_rows, position_columns, walking_order, note, is_retired, is_staggered, blocked
     FROM stations ORDER BY name COLLATE NOCASE, id)";
 constexpr const char* findStationOfMethod = "SELECT id FROM stations WHERE method_id = ?1 LIMIT 1";
 
@@ -23,6 +25,8 @@ core::Station stationFrom(const Query& row) {
             .method = row.id<core::MethodId>(2),
             .rows = row.number(3),
             .columns = row.number(4),
+            .isStaggered = row.truth(8),
+            .blocked = row.text(9),
             .walkingOrder = row.number(5),
             .note = row.text(6),
             .isRetired = row.truth(7)};
@@ -30,7 +34,7 @@ core::Station stationFrom(const Query& row) {
 
 int runStation(Connection& connection, const char* sql, const core::Station& station) {
     return connection.run(sql, station.id, station.name, station.method, station.rows, station.columns,
-                          station.walkingOrder, station.note, station.isRetired);
+                          station.walkingOrder, station.note, station.isRetired, station.isStaggered, station.blocked);
 }
 
 }  // namespace
