@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#include "core/comparison/behind.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/core/comparison_examples.h"
+
+namespace {
+
+using support::aBatch;
+using testing::HasSubstr;
+
+/// Eight earlier batches of 20 that rooted 14 to 16, and one going on that was looked at on day 28.
+std::vector<core::BatchRecord> pastAndOneWith(int rooted) {
+    std::vector<core::BatchRecord> batches = examples::batchesAt(support::tubNorth, {15, 16, 14, 15, 16, 15, 14, 15});
+    batches.push_back(aBatch()
+                          .code("GOING-ON")
+                          .at(support::tubNorth)
+                          .stuck(20)
+                          .stuckOn(core::addDays(support::stickingDay(), 60))
+                          .looked(28, {.rooted = rooted}));
+    return batches;
+}
+
+core::Date lookedOn() {
+    return core::addDays(support::stickingDay(), 88);
+}
+
+std::vector<core::BehindThePast> behind(const std::vector<core::BatchRecord>& batches) {
+    return core::batchesBehind(batches, support::someShelves(), lookedOn());
+}
+
+TEST(BatchesBehind, PointsOutTheBatchThatDoesWorseThanItsForerunners) {
+    const auto found = behind(pastAndOneWith(1));
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found[0].code, "GOING-ON");
+    EXPECT_EQ(found[0].against.rooted, 1);
+    EXPECT_LT(found[0].against.chanceOfSoFew, core::rareEnough);
+    EXPECT_THAT(found[0].against.inWords, HasSubstr("So few or fewer would come"));
+}
+
+TEST(BatchesBehind, IsSilentAboutAnOrdinaryBatch) {
+    EXPECT_TRUE(behind(pastAndOneWith(14)).empty());
+}
+
+TEST(BatchesBehind, IsSilentAboutBatchesThatAreOver) {
+    std::vector<core::BatchRecord> batches = pastAndOneWith(1);
+    batches.back().batch.closedOn = lookedOn();
+    batches.back().batch.closeReason = "given up";
+    EXPECT_TRUE(behind(batches).empty());
+}
+
+TEST(BatchesBehind, IsSilentWithoutAPastOrALook) {
+    std::vector<core::BatchRecord> batches = pastAndOneWith(1);
+    EXPECT_TRUE(behind({batches.back()}).empty());
+    batches.back().checks.clear();
+    EXPECT_TRUE(behind(batches).empty());
+    EXPECT_TRUE(behind({}).empty());
+}
+
+}  // namespace
