@@ -41,7 +41,7 @@ struct LogbookFacts {
     std::string paper{"A4"};         // or "Letter"
     bool isInvented{};               // a demo: every print says so
     std::string interval{"wilson"};  // of a strike rate, the one shown: see rate_interval.h
-    DisplayUnits units{};              // that the grower reads and types
+    DisplayUnits units{};            // that the grower reads and types
     std::string currency{"EUR"};     // three letters of ISO 4217
     std::string citation;            // where published records come from; printed with them
 

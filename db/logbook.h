@@ -98,6 +98,7 @@ class Logbook {
     [[nodiscard]] std::vector<core::Photo> photos(core::BatchId batch) const;
     [[nodiscard]] core::ImageBytes photoImage(core::PhotoId photo) const;  // empty: there is none
     [[nodiscard]] std::vector<core::Expense> expenses(core::BatchId batch) const;
+    [[nodiscard]] std::vector<core::LossCauseUse> lossCauseUses() const;  // of those that are used
     /// The highest running number among this year's batch codes, 0 when there are none.
     [[nodiscard]] int lastBatchNumber(int year) const;
 

@@ -172,6 +172,10 @@ std::vector<core::Expense> Logbook::expenses(core::BatchId batch) const {
     return inside_->with([&](Connection& connection) { return expensesOf(connection, batch); });
 }
 
+std::vector<core::LossCauseUse> Logbook::lossCauseUses() const {
+    return inside_->with([](Connection& connection) { return usesOfLossCauses(connection); });
+}
+
 int Logbook::lastBatchNumber(int year) const {
     const std::string start = core::batchCode(year, 1).substr(0, 3);  // the letter and the year
     return inside_->with([&](Connection& connection) {

@@ -31,8 +31,14 @@ std::string whereBad(const std::vector<Position>& positions, const Claim& isBad)
     return textOf(std::move(bad));
 }
 
-void judgeLayout(const std::vector<Position>& positions, const Station& station, Refusals& faults) {
-    const std::vector<Position> usable = usablePositions(station);
+std::vector<Position> allPositions(Station station) {
+    station.blocked.clear();
+    return usablePositions(station);
+}
+
+/// Where cuttings stand must not be blocked; where they stood may have broken since.
+void judgeLayout(const std::vector<Position>& positions, const Station& station, bool isOpen, Refusals& faults) {
+    const std::vector<Position> usable = isOpen ? usablePositions(station) : allPositions(station);
     const std::string bad =
         whereBad(positions, [&](Position position) { return !std::ranges::binary_search(usable, position); });
     if (bad.empty()) return;
@@ -63,6 +69,36 @@ void judgeFound(const std::vector<Position>& positions, const Batch& batch, std:
     const std::string without = textOf(std::move(missing));
     faults.push_back(positionRefusal(batch.positions.empty() ? "none" : batch.positions, "a list with " + without,
                                      " without " + without + ", which checks of " + batch.code + " name"));
+}
+
+std::vector<Position> standingOf(const Batch& batch, std::span<const Check> checks) {
+    std::vector<Position> standing;
+    for (const HeldPosition& held : heldPositions({.batch = batch, .checks = {checks.begin(), checks.end()}}))
+        standing.push_back(held.position);
+    return standing;
+}
+
+/// A layout that has lost positions of a batch: blames the rows when they are too few, else the columns.
+Refusal outsideRefusal(const Station& station, const Batch& batch, const std::string& outside) {
+    int rows = 0, columns = 0;
+    for (const Position position : positionsOf(batch)) {
+        rows = std::max(rows, position.row + 1);
+        columns = std::max(columns, position.column + 1);
+    }
+    const bool isRows = station.rows < rows;
+    const std::string field = isRows ? "Rows" : "Columns";
+    const std::string value = std::to_string(isRows ? station.rows : station.columns);
+    const std::string allowed = "at least " + std::to_string(isRows ? rows : columns);
+    return {field, value, allowed,
+            field + " is " + value + ", but " + batch.code + " is recorded at " + outside + "; " + allowed +
+                " is allowed."};
+}
+
+Refusal blockedRefusal(const Station& station, const Batch& batch, const std::string& onBlocked) {
+    const std::string field = "Blocked positions";
+    return {field, station.blocked, "positions where nothing stands",
+            field + " are " + station.blocked + ", but cuttings of " + batch.code + " stand at " + onBlocked +
+                "; positions where nothing stands are allowed."};
 }
 
 Refusal findingRefusal(const Finding& finding, const std::string& allowed, const std::string& reason) {
@@ -165,6 +201,24 @@ std::vector<Position> freePositions(const Station& station, std::span<const Held
     return free;
 }
 
+Refusals faultsInLayout(const Station& station, std::span<const BatchRecord> batches) {
+    Refusals faults;
+    const std::vector<Position> all = allPositions(station), usable = usablePositions(station);
+    for (const BatchRecord& record : batches) {
+        const auto positions = positionsOf(record.batch);
+        const std::string outside =
+            whereBad(positions, [&](Position position) { return !std::ranges::binary_search(all, position); });
+        if (!outside.empty()) faults.push_back(outsideRefusal(station, record.batch, outside));
+        std::vector<Position> standing;
+        for (const HeldPosition& held : heldPositions(record)) standing.push_back(held.position);
+        const std::string onBlocked = whereBad(standing, [&](Position position) {
+            return std::ranges::binary_search(all, position) && !std::ranges::binary_search(usable, position);
+        });
+        if (!onBlocked.empty()) faults.push_back(blockedRefusal(station, record.batch, onBlocked));
+    }
+    return faults;
+}
+
 Refusals faultsInPositions(const Batch& batch, std::span<const Check> checks, const Shelves& shelves,
                            std::span<const HeldPosition> held) {
     Refusals faults;
@@ -179,8 +233,8 @@ Refusals faultsInPositions(const Batch& batch, std::span<const Check> checks, co
     if (station == nullptr)
         faults.push_back(positionRefusal(batch.positions, "no position", ", but the batch has no station"));
     else
-        judgeLayout(*positions, *station, faults);
-    judgeHeld(*positions, held, faults);
+        judgeLayout(*positions, *station, !isClosed(batch, tallyOf(batch, checks)), faults);
+    judgeHeld(standingOf(batch, checks), held, faults);
     return faults;
 }
 

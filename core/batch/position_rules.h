@@ -40,10 +40,13 @@ struct HeldPosition {
 [[nodiscard]] std::vector<Position> freePositions(const Station& station, std::span<const HeldPosition> held,
                                                   int count);
 
-/// Every fault of where a batch stands: readable, as many as stuck, on its station's layout, not blocked, not held by another batch
-/// (`held` are the others'), and none missing that a check of its own names.
+/// Every fault of where a batch stands: readable, as many as stuck, on its station's layout, none missing that a check of its own names;
+/// of an open batch also: none blocked, and none where its cutting still stands held by another batch (`held` are the others').
 [[nodiscard]] Refusals faultsInPositions(const Batch& batch, std::span<const Check> checks, const Shelves& shelves,
                                          std::span<const HeldPosition> held);
+/// Why a station can't have this layout: batches that are recorded there (`batches` are all of them) would be outside of it, or stand on
+/// a blocked position.
+[[nodiscard]] Refusals faultsInLayout(const Station& station, std::span<const BatchRecord> batches);
 /// Every fault of a check's findings: positions of the batch, each found once in all checks, no more than the check's counts.
 [[nodiscard]] Refusals faultsInFindings(const Check& check, const Batch& batch, std::span<const Check> others);
 

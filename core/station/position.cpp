@@ -83,4 +83,9 @@ std::optional<std::vector<Position>> positionsFrom(std::string_view text) {
     return positions;
 }
 
+std::string tidyPositions(std::string_view text) {
+    auto positions = positionsFrom(text);
+    return positions ? textOf(std::move(*positions)) : std::string(text);
+}
+
 }  // namespace core

@@ -31,5 +31,7 @@ struct Position {
 /// Reads positions and ranges with commas or blanks between; "A1-B6" is the block between those corners. Sorted, each once.
 /// Nothing when it can't be read; an empty text is no positions.
 [[nodiscard]] std::optional<std::vector<Position>> positionsFrom(std::string_view text);
+/// What was typed, as textOf() writes it; what can't be read stays as it is.
+[[nodiscard]] std::string tidyPositions(std::string_view text);
 
 }  // namespace core

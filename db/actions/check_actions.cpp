@@ -8,6 +8,7 @@
 #include "core/batch/check_rules.h"
 #include "core/units/entered_text.h"
 #include "db/actions/ask_first.h"
+#include "db/actions/held_positions.h"
 #include "db/inside.h"
 #include "db/tables/check_table.h"
 
@@ -65,6 +66,12 @@ std::optional<CheckInPlace> checkInPlace(const Logbook& logbook, core::CheckId i
     return found;
 }
 
+/// A check that says less than it did leaves cuttings standing where others may have been stuck since.
+core::Refusals faultsInTaken(const Logbook& logbook, const core::BatchRecord& record, const core::Shelves& shelves) {
+    if (record.batch.positions.empty()) return {};
+    return HeldPositions(logbook).faultsIn(record, shelves);
+}
+
 }  // namespace
 
 core::Result<Changes> recordChecks(Logbook& logbook, const std::vector<CheckDraft>& checks, core::Date today) {
@@ -92,10 +99,16 @@ core::Result<Changes> changeCheck(Logbook& logbook, const core::Check& check, co
     return actUnlessRefused(logbook, words, [&](Writer& writer) {
         const auto place = checkInPlace(logbook, check.id);
         if (!place) return core::Refusals{notThere("Check", "check")};
+        const core::Shelves shelves = logbook.shelves();
         core::Check changed = check;
         changed.batch = place->check.batch;
-        core::Refusals faults =
-            core::faultsIn(changed, place->others.batch, place->others.checks, logbook.shelves(), today);
+        core::Refusals faults = core::faultsIn(changed, place->others.batch, place->others.checks, shelves, today,
+                                               &place->check);
+        if (faults.empty()) {
+            core::BatchRecord after = place->others;
+            after.checks.push_back(changed);
+            faults = faultsInTaken(logbook, after, shelves);
+        }
         if (faults.empty()) writer.change(changed);
         return faults;
     });
@@ -104,9 +117,11 @@ core::Result<Changes> changeCheck(Logbook& logbook, const core::Check& check, co
 core::Result<Changes> deleteCheck(Logbook& logbook, core::CheckId check) {
     const std::string words = "deletion of a check of " + codeOf(logbook, batchOf(logbook, check));
     return actUnlessRefused(logbook, words, [&](Writer& writer) {
-        if (!batchOf(logbook, check).isSet()) return core::Refusals{notThere("Check", "check")};
-        writer.remove(check);
-        return core::Refusals{};
+        const auto place = checkInPlace(logbook, check);
+        if (!place) return core::Refusals{notThere("Check", "check")};
+        core::Refusals faults = faultsInTaken(logbook, place->others, logbook.shelves());
+        if (faults.empty()) writer.remove(check);
+        return faults;
     });
 }
 

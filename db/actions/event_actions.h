@@ -19,7 +19,8 @@ namespace db {
 [[nodiscard]] core::Result<Changes> changeCare(Logbook& logbook, const core::Care& care, core::Moment now);
 [[nodiscard]] core::Result<Changes> deleteCare(Logbook& logbook, const core::Care& care);
 
-[[nodiscard]] core::Result<Changes> addPhotos(Logbook& logbook, std::vector<core::PhotoRecord> photos, core::Date today);
+[[nodiscard]] core::Result<Changes> addPhotos(Logbook& logbook, std::vector<core::PhotoRecord> photos,
+                                              core::Date today);
 /// Its day and caption.
 [[nodiscard]] core::Result<Changes> changePhoto(Logbook& logbook, const core::Photo& photo, core::Date today);
 [[nodiscard]] core::Result<Changes> deletePhoto(Logbook& logbook, const core::Photo& photo);

@@ -4,6 +4,7 @@
 #include "core/batch/batch_rules.h"
 #include "db/actions/ask_first.h"
 #include "db/actions/batch_codes.h"
+#include "db/actions/held_positions.h"
 #include "db/inside.h"
 #include "db/new_id.h"
 #include "db/tables/batch_table.h"
@@ -23,7 +24,9 @@ std::vector<core::BatchId> batchesIn(const Logbook& logbook, core::SessionId ses
 
 /// Judges one batch as it is to become, and writes it when nothing is wrong.
 core::Refusals changeIfSound(Logbook& logbook, Writer& writer, const core::BatchRecord& record, core::Date today) {
-    core::Refusals faults = core::faultsIn(record.batch, record.checks, logbook.shelves(), today);
+    const core::Shelves shelves = logbook.shelves();
+    core::Refusals faults = core::faultsIn(record.batch, record.checks, shelves, today);
+    append(faults, HeldPositions(logbook).faultsIn(record, shelves));
     if (auto taken = BatchCodes(logbook).take(record.batch.code, record.batch.id)) faults.push_back(std::move(*taken));
     if (faults.empty()) writer.change(record.batch);
     return faults;
@@ -44,6 +47,7 @@ core::Result<Changes> changeBatch(Logbook& logbook, const core::Batch& batch, co
         record->batch = batch;
         record->batch.session = session;
         record->batch.stuckOn = day;
+        record->batch.positions = core::tidyPositions(batch.positions);
         return changeIfSound(logbook, writer, *record, today);
     });
 }
@@ -109,8 +113,9 @@ core::Result<Changes> reopenBatch(Logbook& logbook, core::BatchId batch) {
                              " was not closed by hand, so there is nothing to reopen; change its checks instead."}};
         record->batch.closedOn.reset();
         record->batch.closeReason.clear();
-        writer.change(record->batch);
-        return core::Refusals{};
+        core::Refusals faults = HeldPositions(logbook).faultsIn(*record, logbook.shelves());
+        if (faults.empty()) writer.change(record->batch);
+        return faults;
     });
 }
 

@@ -35,6 +35,7 @@ struct SessionWritten {
     Logbook& logbook, core::BatchId batch);  // with its checks, and its session if that is then empty
 [[nodiscard]] core::Result<Changes> closeBatch(Logbook& logbook, core::BatchId batch, core::Date on,
                                                const std::string& reason, core::Date today);
+/// Refused when its positions have been given to others meanwhile.
 [[nodiscard]] core::Result<Changes> reopenBatch(Logbook& logbook, core::BatchId batch);
 
 /// A random id, as add() would give.

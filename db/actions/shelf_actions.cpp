@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/shelf_actions.h"
 
+#include "core/batch/position_rules.h"
 #include "core/shelf_rules.h"
 #include "db/actions/ask_first.h"
 #include "db/inside.h"
 #include "db/tables/batch_table.h"
+#include "db/tables/care_table.h"
 #include "db/tables/check_table.h"
+#include "db/tables/method_table.h"
+#include "db/tables/plant_table.h"
+#include "db/tables/reading_table.h"
 #include "db/tables/station_table.h"
 #include "db/tables/stock_plant_table.h"
 
@@ -13,11 +18,23 @@ namespace db {
 
 namespace {
 
+/// What the shelves alone can't say against a thing.
+template <class Thing>
+core::Refusals faultsWithRecords(const Logbook&, const Thing&) {
+    return {};
+}
+
+core::Refusals faultsWithRecords(const Logbook& logbook, const core::Station& station) {
+    if (!station.id.isSet()) return {};
+    return core::faultsInLayout(station, logbook.batchRecordsAt(station.id));
+}
+
 template <class Thing>
 core::Result<Changes> keepThing(Logbook& logbook, const Thing& thing, const std::string& named) {
     const std::string words = (thing.id.isSet() ? "change of " : "new ") + named;
     return actUnlessRefused(logbook, words, [&](Writer& writer) {
         core::Refusals faults = core::faultsIn(thing, logbook.shelves());
+        if (faults.empty()) faults = faultsWithRecords(logbook, thing);
         if (!faults.empty()) return faults;
         if (thing.id.isSet()) {
             writer.change(thing);
@@ -72,6 +89,10 @@ std::string nameOf(const core::Trial& trial) {
     return trial.name;
 }
 
+std::string nameOf(const core::CheckSchedule& schedule) {
+    return schedule.name;
+}
+
 template <class Thing, class ThingId>
 core::Result<Changes> removeThing(Logbook& logbook, ThingId id, const std::string& kind,
                                   std::vector<Thing> core::Shelves::*shelf, bool canBeRetired,
@@ -102,7 +123,9 @@ core::Result<Changes> keep(Logbook& logbook, const core::Method& method) {
 }
 
 core::Result<Changes> keep(Logbook& logbook, const core::Station& station) {
-    return keepThing(logbook, station, "station " + nameOf(station));
+    core::Station tidy = station;
+    tidy.blocked = core::tidyPositions(station.blocked);
+    return keepThing(logbook, tidy, "station " + nameOf(station));
 }
 
 core::Result<Changes> keep(Logbook& logbook, const core::Medium& medium) {
@@ -123,6 +146,10 @@ core::Result<Changes> keep(Logbook& logbook, const core::LossCause& cause) {
 
 core::Result<Changes> keep(Logbook& logbook, const core::Trial& trial) {
     return keepThing(logbook, trial, "trial " + nameOf(trial));
+}
+
+core::Result<Changes> keep(Logbook& logbook, const core::CheckSchedule& schedule) {
+    return keepThing(logbook, schedule, "check schedule " + nameOf(schedule));
 }
 
 core::Result<Changes> keep(Logbook& logbook, const core::LogbookFacts& facts) {
@@ -151,8 +178,9 @@ core::Result<Changes> remove(Logbook& logbook, core::MethodId id) {
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::StationId id) {
-    return removeThing(logbook, id, "station", &core::Shelves::stations, true,
-                       [id](Connection& connection) { return hasBatches(connection, id); });
+    return removeThing(logbook, id, "station", &core::Shelves::stations, true, [id](Connection& connection) {
+        return hasBatches(connection, id) || hasReadings(connection, id) || hasCare(connection, id);
+    });
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::MediumId id) {
@@ -178,6 +206,12 @@ core::Result<Changes> remove(Logbook& logbook, core::LossCauseId id) {
 core::Result<Changes> remove(Logbook& logbook, core::TrialId id) {
     return removeThing(logbook, id, "trial", &core::Shelves::trials, false,
                        [id](Connection& connection) { return hasBatches(connection, id); });
+}
+
+core::Result<Changes> remove(Logbook& logbook, core::CheckScheduleId id) {
+    return removeThing(
+        logbook, id, "check schedule", &core::Shelves::checkSchedules, true,
+        [id](Connection& connection) { return hasPlants(connection, id) || hasMethods(connection, id); });
 }
 
 }  // namespace db

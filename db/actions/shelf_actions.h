@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Edits of the shelves: plants, stock plants, methods, stations, media, treatments, cutting kinds, loss causes, trials, and the facts of the
-// logbook. A name must not be blank or taken; nothing that is in use is deleted, it is retired.
+// logbook, check schedules. A name must not be blank or taken; nothing that is in use is deleted, it is retired.
 #pragma once
 
 #include "core/result.h"
@@ -12,12 +12,14 @@ namespace db {
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::Plant& plant);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::StockPlant& stockPlant);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::Method& method);
+// A station also a layout in which a batch that is recorded there would be outside, or stand on a blocked position.
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::Station& station);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::Medium& medium);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::Treatment& treatment);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::CuttingKind& kind);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::LossCause& cause);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::Trial& trial);
+[[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::CheckSchedule& schedule);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::LogbookFacts& facts);
 
 // remove: refuses while something uses it.
@@ -30,5 +32,6 @@ namespace db {
 [[nodiscard]] core::Result<Changes> remove(Logbook& logbook, core::CuttingKindId id);
 [[nodiscard]] core::Result<Changes> remove(Logbook& logbook, core::LossCauseId id);
 [[nodiscard]] core::Result<Changes> remove(Logbook& logbook, core::TrialId id);
+[[nodiscard]] core::Result<Changes> remove(Logbook& logbook, core::CheckScheduleId id);
 
 }  // namespace db

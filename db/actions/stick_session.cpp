@@ -4,6 +4,7 @@
 #include "core/shelf_rules.h"
 #include "db/actions/ask_first.h"
 #include "db/actions/batch_codes.h"
+#include "db/actions/held_positions.h"
 #include "db/actions/session_actions.h"
 
 namespace db {
@@ -21,6 +22,7 @@ void appendShelf(std::vector<Thing>& shelf, std::vector<Thing>& made) {
 /// Calls `visit` with each pair of lists of the same things.
 template <class A, class B, class Visit>
 void forEachShelf(A& first, B& second, const Visit& visit) {
+    visit(first.checkSchedules, second.checkSchedules);
     visit(first.plants, second.plants);
     visit(first.stockPlants, second.stockPlants);
     visit(first.methods, second.methods);
@@ -53,7 +55,7 @@ core::Refusals addMade(Writer& writer, const core::Shelves& made, const core::Sh
 class SessionWriting {
   public:
     SessionWriting(Logbook& logbook, Writer& writer, SessionDraft& draft, core::Date today)
-        : logbook_(logbook), writer_(writer), draft_(draft), today_(today), codes_(logbook) {}
+        : logbook_(logbook), writer_(writer), draft_(draft), today_(today), codes_(logbook), held_(logbook) {}
 
     core::Refusals write() {
         const core::Shelves shelves = withMade(logbook_.shelves(), draft_.made);
@@ -93,6 +95,7 @@ class SessionWriting {
         batch.session = draft_.session.id;
         // A bad date has been refused with the session; its batches are judged for all else.
         batch.stuckOn = isSessionSound_ ? draft_.session.date : today_;
+        batch.positions = core::tidyPositions(batch.positions);
         if (!batch.id.isSet()) batch.id.value = newId();
         const int year = static_cast<int>(batch.stuckOn.year());
         if (batch.code.empty()) {
@@ -101,6 +104,8 @@ class SessionWriting {
             batch.code = *code;
         }
         core::Refusals faults = core::faultsIn(batch, {}, shelves, today_);
+        append(faults, held_.faultsIn({.batch = batch, .checks = {}}, shelves));
+        held_.add({.batch = batch, .checks = {}});
         if (auto taken = codes_.take(batch.code, batch.id)) faults.push_back(std::move(*taken));
         if (faults.empty()) writer_.add(batch);
         return faults;
@@ -111,6 +116,7 @@ class SessionWriting {
     SessionDraft& draft_;
     core::Date today_;
     BatchCodes codes_;
+    HeldPositions held_;
     bool isSessionSound_ = true;
 };
 

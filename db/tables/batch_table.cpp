@@ -28,6 +28,9 @@ constexpr auto selectBatch = joined(batchColumns, batchesWithTheirDay, " WHERE b
 constexpr auto selectBatches = joined(batchColumns, batchesWithTheirDay, byDayAndCode);
 constexpr auto selectBatchesOfPlant = joined(batchColumns, batchesWithTheirDay, " WHERE b.plant_id = ?1", byDayAndCode);
 constexpr auto selectBatchesAt = joined(batchColumns, batchesWithTheirDay, " WHERE b.station_id = ?1", byDayAndCode);
+constexpr auto selectBatchesStandingAt =
+    joined(batchColumns, batchesWithTheirDay, " WHERE b.station_id = ?1 AND b.positions <> '' AND b.closed_on IS NULL",
+           byDayAndCode);
 constexpr auto selectBatchLines = joined(batchColumns, R"(,
            COALESCE(c.rooted, 0), COALESCE(l.lost, 0), COALESCE(c.withdrawn, 0), c.last_checked_on)",
                                          batchesWithTheirDay, R"(
@@ -127,6 +130,13 @@ void forEachBatchOf(Connection& connection, core::PlantId plant, const std::func
 std::vector<core::Batch> batchesAt(Connection& connection, core::StationId station) {
     std::vector<core::Batch> all;
     for (Query row = connection.query(selectBatchesAt.data(), station); row.step();) all.push_back(batchFrom(row));
+    return all;
+}
+
+std::vector<core::Batch> batchesStandingAt(Connection& connection, core::StationId station) {
+    std::vector<core::Batch> all;
+    for (Query row = connection.query(selectBatchesStandingAt.data(), station); row.step();)
+        all.push_back(batchFrom(row));
     return all;
 }
 

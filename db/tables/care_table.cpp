@@ -15,6 +15,7 @@ constexpr const char* updateCare = R"(
     WHERE id = ?1)";
 constexpr const char* deleteCare = "DELETE FROM care WHERE id = ?1";
 constexpr char careColumns[] = "SELECT id, station_id, done_at, kind, note FROM care";
+constexpr auto selectCareRow = joined(careColumns, " WHERE id = ?1");
 constexpr auto selectCare = joined(careColumns, " ORDER BY done_at, id");
 constexpr auto selectCareOf =
     joined(careColumns, " WHERE station_id = ?1 AND done_at BETWEEN ?2 AND ?3 ORDER BY done_at, id");
@@ -45,6 +46,12 @@ bool updateRow(Connection& connection, const core::Care& care) {
 
 bool deleteRow(Connection& connection, core::CareId id) {
     return connection.run(deleteCare, id) == 1;
+}
+
+std::optional<core::Care> careIn(Connection& connection, core::CareId id) {
+    Query row = connection.query(selectCareRow.data(), id);
+    if (!row.step()) return std::nullopt;
+    return careFrom(row);
 }
 
 std::vector<core::Care> allCare(Connection& connection) {

@@ -2,6 +2,7 @@
 // Rows of the table care: all SQL about it is here.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/care/care.h"
@@ -13,6 +14,7 @@ void insertRow(Connection& connection, const core::Care& care);
 /// False: there is no such row.
 [[nodiscard]] bool updateRow(Connection& connection, const core::Care& care);
 [[nodiscard]] bool deleteRow(Connection& connection, core::CareId id);
+[[nodiscard]] std::optional<core::Care> careIn(Connection& connection, core::CareId id);
 [[nodiscard]] std::vector<core::Care> allCare(Connection& connection);
 /// In order of time, the ends included.
 [[nodiscard]] std::vector<core::Care> careOf(Connection& connection, core::StationId station, core::Moment from,

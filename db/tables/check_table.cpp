@@ -36,6 +36,14 @@ constexpr const char* selectChecksOfBatch = R"(
     WHERE c.batch_id = ?1 ORDER BY c.checked_on, c.id, l.position)";
 constexpr const char* selectBatchOfCheck = "SELECT batch_id FROM checks WHERE id = ?1";
 constexpr const char* findLossWithCause = "SELECT check_id FROM check_losses WHERE cause_id = ?1 LIMIT 1";
+constexpr const char* selectBatchesWithLosses = R"(
+    SELECT DISTINCT c.batch_id
+    FROM checks c LEFT JOIN check_losses l ON l.check_id = c.id LEFT JOIN check_findings f ON f.check_id = c.id
+    WHERE l.cause_id = ?1 OR f.cause_id = ?1 ORDER BY c.batch_id)";
+constexpr const char* selectUsesOfCauses = R"(
+    SELECT l.cause_id, COUNT(DISTINCT c.batch_id), MAX(c.checked_on)
+    FROM check_losses l JOIN checks c ON c.id = l.check_id
+    GROUP BY l.cause_id ORDER BY l.cause_id)";
 
 int runCheck(Connection& connection, const char* sql, const core::Check& check) {
     return connection.run(sql, check.id, check.batch, check.checkedOn, check.rooted, check.withdrawn, check.note);
@@ -124,6 +132,20 @@ std::vector<core::Check> checksOf(Connection& connection, core::BatchId batch) {
 core::BatchId batchOfCheck(Connection& connection, core::CheckId check) {
     Query row = connection.query(selectBatchOfCheck, check);
     return row.step() ? row.id<core::BatchId>(0) : core::BatchId{};
+}
+
+std::vector<core::BatchId> batchesWithLosses(Connection& connection, core::LossCauseId cause) {
+    std::vector<core::BatchId> all;
+    for (Query row = connection.query(selectBatchesWithLosses, cause); row.step();)
+        all.push_back(row.id<core::BatchId>(0));
+    return all;
+}
+
+std::vector<core::LossCauseUse> usesOfLossCauses(Connection& connection) {
+    std::vector<core::LossCauseUse> uses;
+    for (Query row = connection.query(selectUsesOfCauses); row.step();)
+        uses.push_back({.cause = row.id<core::LossCauseId>(0), .batches = row.number(1), .lastDay = row.date(2)});
+    return uses;
 }
 
 bool hasLosses(Connection& connection, core::LossCauseId cause) {

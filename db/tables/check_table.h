@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/batch/check.h"
+#include "core/batch/loss_cause.h"
 #include "db/connection.h"
 
 namespace db {
@@ -20,6 +21,10 @@ void deleteChecksOf(Connection& connection, core::BatchId batch);
 [[nodiscard]] std::vector<core::Check> checksOf(Connection& connection, core::BatchId batch);
 /// The batch that a check is of; unset when there is no such check.
 [[nodiscard]] core::BatchId batchOfCheck(Connection& connection, core::CheckId check);
+/// The batches whose checks name this cause.
+[[nodiscard]] std::vector<core::BatchId> batchesWithLosses(Connection& connection, core::LossCauseId cause);
+/// By cause.
+[[nodiscard]] std::vector<core::LossCauseUse> usesOfLossCauses(Connection& connection);
 [[nodiscard]] bool hasLosses(Connection& connection, core::LossCauseId cause);
 
 }  // namespace db

@@ -16,6 +16,7 @@ constexpr const char* updateExpense = R"(
 constexpr const char* deleteExpense = "DELETE FROM expenses WHERE id = ?1";
 constexpr const char* deleteExpensesOfBatch = "DELETE FROM expenses WHERE batch_id = ?1";
 constexpr char expenseColumns[] = "SELECT id, batch_id, spent_on, what, amount_hundredths FROM expenses";
+constexpr auto selectExpenseRow = joined(expenseColumns, " WHERE id = ?1");
 constexpr auto selectExpenses = joined(expenseColumns, " ORDER BY spent_on, id");
 constexpr auto selectExpensesOf = joined(expenseColumns, " WHERE batch_id = ?1 ORDER BY spent_on, id");
 
@@ -47,6 +48,12 @@ bool deleteRow(Connection& connection, core::ExpenseId id) {
 
 void deleteExpensesOf(Connection& connection, core::BatchId batch) {
     connection.run(deleteExpensesOfBatch, batch);
+}
+
+std::optional<core::Expense> expenseIn(Connection& connection, core::ExpenseId id) {
+    Query row = connection.query(selectExpenseRow.data(), id);
+    if (!row.step()) return std::nullopt;
+    return expenseFrom(row);
 }
 
 std::vector<core::Expense> expensesOf(Connection& connection, core::BatchId batch) {

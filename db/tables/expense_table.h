@@ -2,6 +2,7 @@
 // Rows of the table expenses: all SQL about it is here.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/money/expense.h"
@@ -15,6 +16,7 @@ void insertRow(Connection& connection, const core::Expense& expense);
 [[nodiscard]] bool deleteRow(Connection& connection, core::ExpenseId id);
 void deleteExpensesOf(Connection& connection, core::BatchId batch);
 [[nodiscard]] std::vector<core::Expense> expensesOf(Connection& connection, core::BatchId batch);
+[[nodiscard]] std::optional<core::Expense> expenseIn(Connection& connection, core::ExpenseId id);
 [[nodiscard]] std::vector<core::Expense> allExpenses(Connection& connection);
 
 }  // namespace db

@@ -14,6 +14,7 @@ constexpr const char* updatePhoto = "UPDATE photos SET batch_id = ?2, taken_on =
 constexpr const char* deletePhoto = "DELETE FROM photos WHERE id = ?1";
 constexpr const char* deletePhotosOfBatch = "DELETE FROM photos WHERE batch_id = ?1";
 constexpr char photoColumns[] = "SELECT id, batch_id, taken_on, caption FROM photos";
+constexpr auto selectPhotoRow = joined(photoColumns, " WHERE id = ?1");
 constexpr auto selectPhotos = joined(photoColumns, " ORDER BY taken_on, id");
 constexpr auto selectPhotosOf = joined(photoColumns, " WHERE batch_id = ?1 ORDER BY taken_on, id");
 constexpr const char* selectImage = "SELECT image FROM photos WHERE id = ?1";
@@ -42,6 +43,12 @@ bool deleteRow(Connection& connection, core::PhotoId id) {
 
 void deletePhotosOf(Connection& connection, core::BatchId batch) {
     connection.run(deletePhotosOfBatch, batch);
+}
+
+std::optional<core::Photo> photoIn(Connection& connection, core::PhotoId id) {
+    Query row = connection.query(selectPhotoRow.data(), id);
+    if (!row.step()) return std::nullopt;
+    return photoFrom(row);
 }
 
 std::vector<core::Photo> photosOf(Connection& connection, core::BatchId batch) {

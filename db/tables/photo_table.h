@@ -2,6 +2,7 @@
 // Rows of the table photos: all SQL about it is here.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/batch/photo.h"
@@ -14,6 +15,7 @@ void insertRow(Connection& connection, const core::PhotoRecord& photo);
 [[nodiscard]] bool updateRow(Connection& connection, const core::Photo& photo);
 [[nodiscard]] bool deleteRow(Connection& connection, core::PhotoId id);
 void deletePhotosOf(Connection& connection, core::BatchId batch);
+[[nodiscard]] std::optional<core::Photo> photoIn(Connection& connection, core::PhotoId id);
 /// Without the pictures, by day.
 [[nodiscard]] std::vector<core::Photo> photosOf(Connection& connection, core::BatchId batch);
 [[nodiscard]] std::vector<core::Photo> allPhotos(Connection& connection);

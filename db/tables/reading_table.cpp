@@ -15,6 +15,7 @@ constexpr const char* updateReading = R"(
     WHERE id = ?1)";
 constexpr const char* deleteReading = "DELETE FROM readings WHERE id = ?1";
 constexpr char readingColumns[] = "SELECT r.id, r.station_id, r.quantity, r.read_at, r.value, r.note FROM readings r";
+constexpr auto selectReadingRow = joined(readingColumns, " WHERE r.id = ?1");
 constexpr auto selectReadings = joined(readingColumns, " ORDER BY r.read_at, r.id");
 constexpr auto selectReadingsOf =
     joined(readingColumns, " WHERE r.station_id = ?1 AND r.read_at BETWEEN ?2 AND ?3 ORDER BY r.read_at, r.id");
@@ -57,6 +58,12 @@ bool updateRow(Connection& connection, const core::Reading& reading) {
 
 bool deleteRow(Connection& connection, core::ReadingId id) {
     return connection.run(deleteReading, id) == 1;
+}
+
+std::optional<core::Reading> readingIn(Connection& connection, core::ReadingId id) {
+    Query row = connection.query(selectReadingRow.data(), id);
+    if (!row.step()) return std::nullopt;
+    return readingFrom(row);
 }
 
 std::vector<core::Reading> allReadings(Connection& connection) {
