@@ -2,6 +2,7 @@
 #include "core/batch/check_rules.h"
 
 #include <algorithm>
+#include <array>
 
 #include "core/batch/count_sum.h"
 #include "core/batch/day_rules.h"
@@ -89,43 +90,50 @@ Room roomFor(const Check& check, const Batch& batch, std::span<const Check> othe
                           std::to_string(onTheDay - afterAll)};
 }
 
-/// Blames the first of rooted, lost, withdrawn that asks for more than is left by those before it.
-void judgeSum(const Check& check, const Batch& batch, std::span<const Check> others, Refusals& faults) {
+/// Blames the first of rooted, lost, withdrawn that asks for more than is left by those before it. Where a check is changed, those that
+/// stayed come first: what was raised is to blame.
+void judgeSum(const Check& check, const Batch& batch, std::span<const Check> others, const Check* before,
+              Refusals& faults) {
     struct Part {
         std::string field;
+        std::string words;
         int count;
+        bool isRaised;
     };
-    const Part parts[] = {{"Rooted", check.rooted}, {"Lost", check.lost()}, {"Withdrawn", check.withdrawn}};
+    const Check none;
+    const Check& was = before == nullptr ? none : *before;
+    std::array parts{Part{"Rooted", " rooted", check.rooted, check.rooted > was.rooted},
+                     Part{"Lost", " were lost", check.lost(), check.lost() > was.lost()},
+                     Part{"Withdrawn", " were withdrawn", check.withdrawn, check.withdrawn > was.withdrawn}};
+    if (before != nullptr) std::ranges::stable_partition(parts, [](const Part& part) { return !part.isRaised; });
     if (std::ranges::any_of(parts, [](const Part& part) { return part.count < 0; })) return;
     const Room room = roomFor(check, batch, others);
     int left = std::max(0, room.cuttings);
-    std::string before;
-    for (const auto& [field, count] : parts) {
+    std::string earlier;
+    for (const auto& [field, words, count, isRaised] : parts) {
         if (count > left) {
             const std::string allowed = rangeText(0, left);
-            const std::string beside = before.empty() ? "" : ", and " + before + " at this check";
+            const std::string beside = earlier.empty() ? "" : ", and " + earlier + " at this check";
             faults.push_back({field, std::to_string(count), allowed,
                               field + " is " + std::to_string(count) + ", but " + room.reason + beside + "; " +
                                   allowed + " is allowed."});
             return;
         }
         left -= count;
-        if (count > 0)
-            before += (before.empty() ? "" : " and ") + std::to_string(count) +
-                      (field == "Rooted" ? " rooted" : " were lost");
+        if (count > 0) earlier += (earlier.empty() ? "" : " and ") + std::to_string(count) + words;
     }
 }
 
 }  // namespace
 
 Refusals faultsIn(const Check& check, const Batch& batch, std::span<const Check> others, const Shelves& shelves,
-                  Date today) {
+                  Date today, const Check* before) {
     Refusals faults;
     judgeDay(check, batch, others, today, faults);
     if (check.rooted < 0) faults.push_back(countRefusal("Rooted", check.rooted, 0, batch.stuck));
     if (check.withdrawn < 0) faults.push_back(countRefusal("Withdrawn", check.withdrawn, 0, batch.stuck));
     judgeLosses(check, batch, shelves, faults);
-    if (check.checkedOn.ok()) judgeSum(check, batch, others, faults);
+    if (check.checkedOn.ok()) judgeSum(check, batch, others, before, faults);
     for (Refusal& fault : faultsInFindings(check, batch, others)) faults.push_back(std::move(fault));
     if (auto fault = faultInNote("Note", check.note)) faults.push_back(std::move(*fault));
     return faults;

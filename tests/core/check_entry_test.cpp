@@ -47,6 +47,31 @@ TEST(CheckEntry, TakesLossesWithAndWithoutACause) {
     EXPECT_EQ(entered("-0").value(), core::CheckEntry{});
 }
 
+TEST(CheckEntry, TakesAPlainNumberAsWhatIsNewWhereTheGrowerHasItSo) {
+    const std::vector<core::LossCause> causes = support::someShelves().lossCauses;
+    const auto asNew = [&](std::string_view typed) {
+        return core::checkEntryFrom(typed, before, causes, core::PlainNumber::New);
+    };
+    EXPECT_EQ(asNew("3").value(), (core::CheckEntry{.rooted = 3}));
+    EXPECT_EQ(asNew("=12").value(), (core::CheckEntry{.rooted = 3}));
+    EXPECT_EQ(asNew("+3").value(), (core::CheckEntry{.rooted = 3}));
+    EXPECT_EQ(asNew("3-1r").value(), (core::CheckEntry{.rooted = 3, .losses = {{support::rotted, 1}}}));
+    EXPECT_EQ(entered("=12").value(), (core::CheckEntry{.rooted = 3}));
+    EXPECT_EQ(asNew("15").error().front().sentence,
+              "Rooted is 15, but only 14 of the 24 cuttings are left undecided; 0 to 14 is allowed.");
+    EXPECT_FALSE(asNew("3=12"));
+}
+
+TEST(CheckEntry, IsWrittenAsOneWouldTypeIt) {
+    const std::vector<core::LossCause> causes = support::someShelves().lossCauses;
+    for (const char* typed : {"+3", "-2", "-2r-1d", "+3-1rw2", "*", ".", "+1./ready", "/mould", "+3-1"}) {
+        const core::CheckEntry entry = entered(typed).value();
+        EXPECT_EQ(core::entryText(entry, causes), typed);
+        for (const auto plain : {core::PlainNumber::InAll, core::PlainNumber::New})
+            EXPECT_EQ(core::checkEntryFrom(core::entryText(entry, causes), before, causes, plain).value(), entry);
+    }
+}
+
 TEST(CheckEntry, CombinesPartsInAnyOrder) {
     const core::CheckEntry both{.rooted = 3, .withdrawn = 2, .losses = {{support::rotted, 1}}};
     for (const char* typed : {"+3-1rw2", "w2 -1r +3", "-1rw2 12", " 12 w2 -1r "})
@@ -101,7 +126,7 @@ TEST(CheckEntry, RefusesTheSameThingTwice) {
 
 TEST(CheckEntry, RefusesWhatItCannotRead) {
     EXPECT_EQ(sentence("rooted"),
-              "Entry is \"rooted\", which can't be read; 12, +3, -2, -2r, w2, * , . or /words is allowed.");
+              "Entry is \"rooted\", which can't be read; 12, +3, =12, -2, -2r, w2, * , . or /words is allowed.");
     EXPECT_EQ(sentence("+"), "Rooted has no number in \"+\"; 0 to 14 is allowed.");
     EXPECT_EQ(sentence("99999999999"), "Rooted is \"99999999999\", which is too large; 0 to 14 is allowed.");
     EXPECT_EQ(

@@ -65,6 +65,22 @@ TEST(CheckRules, BlameTheFirstCountThatAsksForTooMuch) {
                             "lost at this check; only 0 is allowed."));
 }
 
+TEST(CheckRules, BlameTheFigureThatWasRaisedWhereACheckIsChanged) {
+    const core::BatchRecord record = theBatch();
+    const core::Date day = core::addDays(record.batch.stuckOn, 19);
+    const core::Check before = aCheck(day, {.rooted = 3, .lost = 4});
+    const auto changedTo = [&](const support::Seen& seen) {
+        const core::Refusals faults = core::faultsIn(aCheck(day, seen), record.batch, record.checks,
+                                                     support::someShelves(), support::today(), &before);
+        return faults.size() == 1 ? faults.front() : core::Refusal{};
+    };
+    EXPECT_EQ(changedTo({.rooted = 10, .lost = 4}).field, "Rooted") << "not what was lost, which nobody touched";
+    EXPECT_EQ(changedTo({.rooted = 10, .lost = 4}).allowed, "0 to 8");
+    EXPECT_EQ(changedTo({.rooted = 3, .lost = 10}).field, "Lost");
+    EXPECT_EQ(changedTo({.rooted = 3, .lost = 4, .withdrawn = 6}).field, "Withdrawn");
+    EXPECT_THAT(changedTo({.rooted = 10, .lost = 4}).sentence, testing::HasSubstr("and 4 were lost at this check"));
+}
+
 TEST(CheckRules, JudgeLastMonthsCheckByAllThatFollows) {
     // On day 10, 20 were undecided; the check of day 14 took 8 of them.
     EXPECT_THAT(judged(theBatch(), 10, {.rooted = 12}), IsEmpty());
