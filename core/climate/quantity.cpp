@@ -5,7 +5,7 @@ namespace core {
 
 namespace {
 
-constexpr std::array facts = std::to_array<QuantityFacts>({
+constexpr std::array knownQuantities = std::to_array<QuantityFacts>({
     {"solution_ec", "solution EC", "mS/cm", 0, 20},
     {"solution_ph", "solution pH", "", 0, 14},
     {"solution_temperature", "solution temperature", "C", -5, 60},
@@ -15,12 +15,12 @@ constexpr std::array facts = std::to_array<QuantityFacts>({
     {"relative_humidity", "relative humidity", "%", 0, 100},
     {"light", "light", "umol/m2/s", 0, 3000},
 });
-static_assert(facts.size() == allQuantities.size());
+static_assert(knownQuantities.size() == allQuantities.size());
 
 }  // namespace
 
 const QuantityFacts& factsOf(Quantity quantity) {
-    return facts[static_cast<std::size_t>(quantity)];
+    return knownQuantities[static_cast<std::size_t>(quantity)];
 }
 
 std::optional<Quantity> quantityFrom(std::string_view word) {
