@@ -21,11 +21,11 @@ constexpr int earliestLook = 4;  // days after sticking; before that nobody dist
 // In the order of startingShelves(), then "not known".
 enum Cause { Rotted, DriedOut, Pests, Broken, Other, NotKnown, CauseCount };
 
-enum class Outcome { Undecided, Rooted, Lost, Withdrawn };
+enum class Ending { Undecided, Rooted, Lost, Withdrawn };
 
 struct Fate {
     int day{neverSeen};
-    Outcome outcome{Outcome::Undecided};
+    Ending outcome{Ending::Undecided};
     Cause cause{NotKnown};
 };
 
@@ -46,10 +46,10 @@ Cause causeOfLoss(bool isInWater, stats::SeededRandom& random) {
 
 Fate fateOfOne(const DemoBatchTruth& truth, double share, stats::SeededRandom& random) {
     if (random.uniform() < share)
-        return {truth.stuckDay + dayOf(truth.medianDays, spreadOfLogDays, random), Outcome::Rooted, NotKnown};
+        return {truth.stuckDay + dayOf(truth.medianDays, spreadOfLogDays, random), Ending::Rooted, NotKnown};
     if (random.uniform() >= lostOfThoseThatCannotRoot) return {};
     const Cause cause = causeOfLoss(truth.isInWater, random);
-    return {truth.stuckDay + dayOf(truth.medianDays, spreadOfLogDaysToLoss, random), Outcome::Lost, cause};
+    return {truth.stuckDay + dayOf(truth.medianDays, spreadOfLogDaysToLoss, random), Ending::Lost, cause};
 }
 
 void befall(Fate& fate, const DemoBatchTruth& truth, stats::SeededRandom& random) {
@@ -58,10 +58,10 @@ void befall(Fate& fate, const DemoBatchTruth& truth, stats::SeededRandom& random
         const int day =
             first +
             static_cast<int>(random.below(static_cast<std::uint64_t>(std::max(1, truth.pests->last - first + 1))));
-        if (day < fate.day) fate = {day, Outcome::Lost, Pests};
+        if (day < fate.day) fate = {day, Ending::Lost, Pests};
     }
     if (truth.accidentAfter && truth.stuckDay + *truth.accidentAfter < fate.day)
-        fate = {truth.stuckDay + *truth.accidentAfter, Outcome::Lost, truth.isInWater ? Rotted : DriedOut};
+        fate = {truth.stuckDay + *truth.accidentAfter, Ending::Lost, truth.isInWater ? Rotted : DriedOut};
 }
 
 /// Cuttings are alike, so those withdrawn may as well be the first that are left.
@@ -71,7 +71,7 @@ void withdraw(std::vector<Fate>& fates, const DemoBatchTruth& truth) {
     int left = truth.withdrawn;
     for (Fate& fate : fates)
         if (left > 0 && fate.day > day) {
-            fate = {day, Outcome::Withdrawn, NotKnown};
+            fate = {day, Ending::Withdrawn, NotKnown};
             --left;
         }
 }
@@ -97,9 +97,9 @@ struct DemoLookCounts {
 
     void count(const Fate& fate) {
         ++all;
-        if (fate.outcome == Outcome::Rooted) ++rooted;
-        if (fate.outcome == Outcome::Withdrawn) ++withdrawn;
-        if (fate.outcome == Outcome::Lost) ++lost[fate.cause];
+        if (fate.outcome == Ending::Rooted) ++rooted;
+        if (fate.outcome == Ending::Withdrawn) ++withdrawn;
+        if (fate.outcome == Ending::Lost) ++lost[fate.cause];
     }
 };
 
