@@ -7,11 +7,14 @@ namespace {
 
 constexpr std::string_view practice = "common practice, no source";
 constexpr std::string_view temperatureAdvice =
-    "extension advice on temperatures of cuttings, at second hand: root zone 22 to 25, air 20 to 23, or 25 to 27 without bottom heat";
+    "extension advice on temperatures of cuttings, at second hand: root zone 22 to 25, air 20 to 23, or 25 to 27 "
+    "without bottom heat";
 constexpr std::string_view lightAdvice =
-    "extension limits for the first days, at second hand: up to 100 to 150 or 120 to 200; 60 for 16 hours was enough for sage and gaura";
+    "extension limits for the first days, at second hand: up to 100 to 150 or 120 to 200; 60 for 16 hours was enough "
+    "for sage and gaura";
 constexpr std::string_view humidityAdvice =
-    "common practice: 80 to 95 once roots start, before that 90 or more (above 95 for a camellia: Tran Van Do et al. 2020, "
+    "common practice: 80 to 95 once roots start, before that 90 or more (above 95 for a camellia: Tran Van Do et al. "
+    "2020, "
     "Journal of Applied Horticulture 22:159-163, abstract)";
 
 }  // namespace
@@ -22,7 +25,8 @@ std::optional<Band> rootingBand(Quantity quantity) {
             return Band{0, 1.0, practice};
         case Quantity::SolutionPh:
             return Band{5.6, 6.2, practice};
-        case Quantity::SolutionTemperature:
+        case Quantity::SolutionTemperature:  // warmer water roots faster but holds less oxygen and rots faster
+            return Band{18, 24, practice};
         case Quantity::MediumTemperature:
             return Band{22, 25, temperatureAdvice};
         case Quantity::AirTemperature:

@@ -8,6 +8,7 @@
 
 #include "core/batch/batch_code.h"
 #include "core/demo/demo_batch.h"
+#include "core/demo/demo_bench.h"
 #include "core/demo/demo_plan.h"
 #include "core/demo/demo_shelves.h"
 
@@ -47,13 +48,18 @@ auto idNamed(const std::vector<Thing>& things, const std::string& name) {
 class SeasonWriter {
   public:
     explicit SeasonWriter(const DemoWish& wish)
-        : calendar_{wish.today}, ids_(stream(wish, 0)), planning_(stream(wish, 1)), fates_(stream(wish, 2)) {
+        : calendar_{wish.today},
+          ids_(stream(wish, 0)),
+          planning_(stream(wish, 1)),
+          fates_(stream(wish, 2)),
+          bench_(stream(wish, 3)) {
         records_.shelves = demoShelves(ids_, planning_);
         for (const int days : daysSinceLastRound) rounds_.push_back(roundsOf(days, planning_));
     }
 
     Records write(int batches) {
         for (const DemoSessionPlan& plan : demoPlan(batches, records_.shelves.trials, planning_)) writeSession(plan);
+        addBenchRecords(records_, calendar_, ids_, bench_);
         return std::move(records_);
     }
 
@@ -179,6 +185,7 @@ class SeasonWriter {
     IdSource ids_;
     stats::SeededRandom planning_;
     stats::SeededRandom fates_;
+    stats::SeededRandom bench_;
     Records records_;
     std::vector<std::vector<int>> rounds_;  // by station
     std::map<int, int> numbers_;            // of batches, by year

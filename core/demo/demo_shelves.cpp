@@ -126,20 +126,23 @@ void addPlants(Shelves& shelves, IdSource& ids) {
 
 void addStations(Shelves& shelves, IdSource& ids) {
     const MethodId water = shelves.methods[aeratedWater].id, tray = shelves.methods[mediaTray].id;
-    const auto add = [&](const char* name, MethodId method, int rows, int columns, const char* note) {
+    const auto add = [&](const char* name, MethodId method, int rows, int columns, const char* blocked,
+                         const char* note) {
         const int place = static_cast<int>(shelves.stations.size()) + 1;
         shelves.stations.push_back({.id = ids.next<StationId>(),
                                     .name = name,
                                     .method = method,
                                     .rows = rows,
                                     .columns = columns,
+                                    .isStaggered = method == water,
+                                    .blocked = blocked,
                                     .walkingOrder = place,
                                     .note = note});
     };
-    add("Tub north", water, 8, 14, "Air stone at the back; collars of foam.");
-    add("Tub south", water, 8, 14, "Gets the evening sun.");
-    add("Bench west", tray, 8, 16, "Over the heating mat.");
-    add("Bench east", tray, 8, 16, "Next to the door.");
+    add("Tub north", water, 8, 14, "H14", "Air stone at the back; collars of foam.");
+    add("Tub south", water, 8, 14, "H14", "Gets the evening sun.");
+    add("Bench west", tray, 8, 16, "", "Over the heating mat.");
+    add("Bench east", tray, 8, 16, "", "Next to the door.");
 }
 
 void addMedia(Shelves& shelves, IdSource& ids) {

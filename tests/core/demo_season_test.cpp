@@ -10,7 +10,10 @@
 
 #include "core/batch/batch_rules.h"
 #include "core/batch/check_rules.h"
+#include "core/batch/position_rules.h"
+#include "core/climate/bands.h"
 #include "core/due/due_today.h"
+#include "core/event_rules.h"
 #include "core/shelf_rules.h"
 #include "core/trial/allocation.h"
 
@@ -41,6 +44,24 @@ void expectNoShelfFaults(const Things& things, const core::Shelves& shelves) {
     for (const auto& thing : things) EXPECT_THAT(core::faultsIn(thing, shelves), IsEmpty());
 }
 
+/// Everything that is written down beside the counts.
+void expectTheBenchHolds(const core::Records& records) {
+    const core::Moment now = std::chrono::sys_days(demoToday());
+    for (const core::Reading& reading : records.readings)
+        EXPECT_THAT(core::faultsIn(reading, records.shelves, now), IsEmpty());
+    for (const core::Care& care : records.care) EXPECT_THAT(core::faultsIn(care, records.shelves, now), IsEmpty());
+    std::map<core::BatchId, const core::Batch*> batches;
+    std::map<core::StationId, std::vector<core::HeldPosition>> held;
+    for (const core::BatchRecord& record : records.batches) {
+        batches[record.batch.id] = &record.batch;
+        auto& there = held[record.batch.station];
+        EXPECT_THAT(core::faultsInPositions(record.batch, record.checks, records.shelves, there), IsEmpty());
+        for (core::HeldPosition& one : core::heldPositions(record)) there.push_back(std::move(one));
+    }
+    for (const core::Expense& expense : records.expenses)
+        EXPECT_THAT(core::faultsIn(expense, *batches.at(expense.batch), demoToday()), IsEmpty());
+}
+
 void expectAllRulesHold(const core::Records& records) {
     for (const core::Session& session : records.sessions) EXPECT_THAT(core::faultsIn(session, demoToday()), IsEmpty());
     for (const core::BatchRecord& record : records.batches) {
@@ -52,6 +73,7 @@ void expectAllRulesHold(const core::Records& records) {
                         IsEmpty());
         }
     }
+    expectTheBenchHolds(records);
 }
 
 TEST(DemoSeason, ObeysEveryRule) {
@@ -68,6 +90,32 @@ TEST(DemoSeason, ObeysEveryRule) {
     expectNoShelfFaults(shelves.trials, shelves);
     for (std::uint32_t seed = 1; seed <= 20; ++seed) expectAllRulesHold(demoOf(60, seed));
     expectAllRulesHold(demoOf(1200));
+}
+
+TEST(DemoSeason, HasSomethingOfAllThatABenchKnows) {
+    const core::Records& records = usualDemo();
+    int placed = 0, byPosition = 0;
+    for (const core::BatchRecord& record : records.batches) {
+        if (!record.batch.positions.empty()) ++placed;
+        for (const core::Check& check : record.checks)
+            if (!check.findings.empty()) {
+                ++byPosition;
+                EXPECT_EQ(static_cast<int>(check.findings.size()), check.rooted + check.lost() + check.withdrawn);
+            }
+    }
+    EXPECT_GE(placed, 40);
+    EXPECT_GE(byPosition, 60);
+    const auto isOutside = [](const core::Reading& reading) {
+        const auto band = core::rootingBand(reading.quantity);
+        return band && core::isOutside(*band, reading.value);
+    };
+    const auto outside = std::ranges::count_if(records.readings, isOutside);
+    EXPECT_GT(outside, 50);
+    EXPECT_LT(outside, static_cast<std::ptrdiff_t>(records.readings.size()) / 2);
+    EXPECT_GT(records.care.size(), 100U);
+    EXPECT_GE(records.expenses.size(), 5U);
+    EXPECT_TRUE(records.shelves.methods.front().checkSchedule.isSet());
+    for (const core::Station& station : records.shelves.stations) EXPECT_TRUE(station.hasLayout()) << station.name;
 }
 
 TEST(DemoSeason, SaysThatItIsInvented) {

@@ -44,8 +44,8 @@ TEST(DueToday, FollowsTheLogbooksIntervals) {
     shelves.facts.firstCheckAfterDays = 3;
     shelves.facts.checkEveryDays = 2;
     const std::vector<core::BatchLine> lines = linesOf({aBatch(), aBatch().looked(4)});
-    EXPECT_EQ(core::nextCheckOn(lines[0], shelves.facts), core::addDays(stickingDay(), 3));
-    EXPECT_EQ(core::nextCheckOn(lines[1], shelves.facts), core::addDays(stickingDay(), 6));
+    EXPECT_EQ(core::nextCheckOn(lines[0], shelves), core::addDays(stickingDay(), 3));
+    EXPECT_EQ(core::nextCheckOn(lines[1], shelves), core::addDays(stickingDay(), 6));
 }
 
 TEST(DueToday, CountsTheDaysOverdue) {
@@ -78,6 +78,22 @@ TEST(DueToday, KeepsAStationTogetherWhenPlacesInTheWalkAreShared) {
                     shelves);
     ASSERT_EQ(due.size(), 3U);
     EXPECT_EQ(due.front().line.batch.code, "b");
+}
+
+TEST(DueToday, AsksThePlantsScheduleBeforeTheMethodsBeforeTheLogbooks) {
+    core::Shelves shelves = someShelves();
+    const core::BatchLine line = linesOf({aBatch()}).front();
+    const auto dueAfterDays = [&] { return core::daysBetween(stickingDay(), core::nextCheckOn(line, shelves)); };
+    EXPECT_EQ(dueAfterDays(), 7);
+    EXPECT_FALSE(core::scheduleFor(line.batch.plant, line.batch.method, shelves).id.isSet());
+    shelves.checkSchedules = {{.id = {1}, .name = "water", .firstAfterDays = 4, .everyDays = 3},
+                              {.id = {2}, .name = "slow", .firstAfterDays = 21, .everyDays = 14}};
+    shelves.methods.front().checkSchedule = {1};
+    EXPECT_EQ(dueAfterDays(), 4);
+    shelves.plants.front().checkSchedule = {2};
+    EXPECT_EQ(dueAfterDays(), 21);
+    const core::BatchLine checked = linesOf({aBatch().looked(5)}).front();
+    EXPECT_EQ(core::nextCheckOn(checked, shelves), core::addDays(stickingDay(), 19));
 }
 
 }  // namespace

@@ -139,4 +139,41 @@ TEST(ShelfRules, NeedATrialsHorizonToBeADay) {
     EXPECT_THAT(shelfFaults(trial), ElementsAre("Horizon day is -2; 1 to 3650 is allowed."));
 }
 
+TEST(ShelfRules, HoldCheckSchedulesToDaysThatComeToPass) {
+    EXPECT_THAT(shelfFaults(core::CheckSchedule{.id = {}, .name = "weekly", .firstAfterDays = 7, .everyDays = 7}),
+                IsEmpty());
+    EXPECT_THAT(shelfFaults(core::CheckSchedule{.id = {}, .name = "", .firstAfterDays = 0, .everyDays = 366}),
+                ElementsAre("Name is blank; text of 1 to 200 bytes is allowed.",
+                            "Days to the first check is 0; 1 to 365 is allowed.",
+                            "Days between checks is 366; 1 to 365 is allowed."));
+    core::Method method;
+    method.name = "mist bench";
+    method.checkSchedule = {5};
+    EXPECT_THAT(shelfFaults(method), ElementsAre("Check schedule has the id 5, which this logbook does not have; one "
+                                                 "that this logbook has is allowed."));
+}
+
+TEST(ShelfRules, HoldBlockedPositionsToTheLayout) {
+    core::Station station = someShelves().stations.front();  // 6 rows of 10
+    station.blocked = "A1, F9-F10";
+    EXPECT_THAT(shelfFaults(station), IsEmpty());
+    for (const char* blocked : {"G1", "A11", "under the pump"}) {
+        station.blocked = blocked;
+        EXPECT_THAT(shelfFaults(station), ElementsAre("Blocked positions are \"" + station.blocked +
+                                                      "\"; positions of its layout, such as A1, B2-B3 are allowed."));
+    }
+}
+
+TEST(ShelfRules, HoldTheLogbooksIntervalAndCurrencyToKnownOnes) {
+    core::LogbookFacts facts = someShelves().facts;
+    facts.interval = "jeffreys";
+    facts.currency = "CHF";
+    EXPECT_THAT(core::faultsIn(facts), IsEmpty());
+    facts.interval = "guess";
+    facts.currency = "euro";
+    EXPECT_THAT(sentencesIn(core::faultsIn(facts)),
+                ElementsAre("Interval is \"guess\"; wilson or another of the known ones is allowed.",
+                            "Currency is \"euro\"; three capital letters such as EUR are allowed."));
+}
+
 }  // namespace

@@ -180,6 +180,19 @@ BatchBuilder& BatchBuilder::looked(int afterDays, Seen seen) {
     return *this;
 }
 
+BatchBuilder& BatchBuilder::standing(const std::string& positions) {
+    record_.batch.positions = positions;
+    return stuck(static_cast<int>(core::positionsFrom(positions).value().size()));
+}
+
+BatchBuilder& BatchBuilder::foundAt(const std::string& positions, core::Outcome outcome) {
+    const core::LossCauseId cause = outcome == core::Outcome::Lost ? rotted : core::LossCauseId{};
+    const std::vector<core::Position> found = core::positionsFrom(positions).value();
+    for (const core::Position position : found)
+        record_.checks.back().findings.push_back({.position = position, .outcome = outcome, .cause = cause});
+    return *this;
+}
+
 BatchBuilder& BatchBuilder::closed(int afterDays, std::string reason) {
     record_.batch.closedOn = core::addDays(record_.batch.stuckOn, afterDays);
     record_.batch.closeReason = std::move(reason);

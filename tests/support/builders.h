@@ -63,6 +63,9 @@ class BatchBuilder {
     BatchBuilder& cut(core::CuttingKindId kind);
     BatchBuilder& block(std::string block);  // of tubOrTray
     BatchBuilder& looked(int afterDays, Seen seen = {});
+    BatchBuilder& standing(const std::string& positions);  // and so many stuck
+    /// At the last look, of its counts. Of a loss: to `rotted`.
+    BatchBuilder& foundAt(const std::string& positions, core::Outcome outcome);
     BatchBuilder& closed(int afterDays, std::string reason = "The room was needed.");
 
     [[nodiscard]] core::BatchRecord build() const { return record_; }
