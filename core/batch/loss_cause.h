@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/id.h"
+#include "core/units/days.h"
 
 namespace core {
 
@@ -15,6 +16,15 @@ struct LossCause {
     bool isRetired{};
 
     bool operator==(const LossCause&) const = default;
+};
+
+/// How often a cause stands in the records.
+struct LossCauseUse {
+    LossCauseId cause{};
+    int batches{};
+    Date lastDay{};  // of a check
+
+    bool operator==(const LossCauseUse&) const = default;
 };
 
 }  // namespace core
