@@ -6,6 +6,7 @@
 #include <QColor>
 #include <QFont>
 #include <QFontMetricsF>
+#include <QImage>
 #include <QPainterPath>
 #include <QPointF>
 #include <QRectF>
@@ -28,6 +29,8 @@ class Canvas {
 
     [[nodiscard]] const Palette& palette() const { return palette_; }
     [[nodiscard]] double em() const { return em_; }
+    /// For strokes that nothing below can do.
+    [[nodiscard]] QPainter& painter() const { return painter_; }
     [[nodiscard]] double lineHeight(Type type) const;
     [[nodiscard]] double widthOf(const QString& text, Type type = Type::Plain) const;
 
@@ -46,6 +49,7 @@ class Canvas {
     void stroke(const QPainterPath& path, const QColor& color, double widthInEms, Qt::PenStyle dash = Qt::SolidLine);
     void fill(const QPainterPath& path, const QColor& color);
     void fill(const QRectF& area, const QColor& color);
+    void image(const QRectF& area, const QImage& image);
     void marker(const QPointF& place, Marker marker, double sizeInEms, const QColor& color);
     /// A series' line and marker, as long as the area is wide: the key beside a name.
     void sample(const QRectF& area, const SeriesLook& look);

@@ -14,7 +14,7 @@
 #include "app/desktop/session/session_grid.h"
 #include "app/desktop/session/session_model.h"
 #include "app/desktop/session/split_dialog.h"
-#include "app/desktop/session/station_dialog.h"
+#include "app/desktop/session/new_station_dialog.h"
 #include "app/desktop/session/treatment_dialog.h"
 #include "app/desktop/widgets/date_edit.h"
 #include "app/desktop/widgets/fault_label.h"
@@ -211,7 +211,7 @@ class SessionDialog::Parts {
 
     void describeStation() {
         const QString typed = model_.grid()->row(currentRow()).at(SessionColumn::Station);
-        auto* dialog = new StationDialog(
+        auto* dialog = new NewStationDialog(
             model_, typedIn(SessionColumn::Station, model_.names().station(typed) != nullptr), &dialog_);
         dialog->setAttribute(Qt::WA_DeleteOnClose);
         QObject::connect(dialog, &StationDialog::described, &dialog_,

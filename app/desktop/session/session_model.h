@@ -57,6 +57,7 @@ class SessionModel : public QObject {
     void setSeedSource(SeedSource source) { drawSeed_ = std::move(source); }
 
     [[nodiscard]] SessionGridModel* grid() const { return grid_; }
+    [[nodiscard]] Workspace& workspace() const { return workspace_; }
     [[nodiscard]] const SessionSheet& sheet() const { return sheet_; }
     [[nodiscard]] const SessionView& view() const { return view_; }
     [[nodiscard]] NameBook names() const;

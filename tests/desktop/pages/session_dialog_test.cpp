@@ -15,7 +15,7 @@
 #include "app/desktop/session/allocation_table_model.h"
 #include "app/desktop/session/session_model.h"
 #include "app/desktop/session/split_dialog.h"
-#include "app/desktop/session/station_dialog.h"
+#include "app/desktop/stations/station_dialog.h"
 #include "core/trial/allocation.h"
 #include "tests/desktop/pages/desk.h"
 

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/stations/station_dialog.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <algorithm>
+
+#include "app/desktop/positions/position_map_model.h"
+#include "app/desktop/stations/layout_edit.h"
+#include "app/desktop/widgets/count_edit.h"
+#include "db/actions/shelf_actions.h"
+
+namespace desktop {
+
+namespace {
+
+constexpr int lastPlace = 1'000'000;
+
+core::Station newStation(const core::Shelves& shelves) {
+    core::Station station;
+    for (const core::Station& other : shelves.stations)
+        station.walkingOrder = std::max(station.walkingOrder, other.walkingOrder + 1);
+    return station;
+}
+
+core::MethodId methodNamed(const core::Shelves& shelves, const QString& name) {
+    for (const core::Method& method : shelves.methods)
+        if (QString::fromStdString(method.name) == name) return method.id;
+    return {};
+}
+
+}  // namespace
+
+StationDialog::StationDialog(Workspace& workspace, const Start& start, Keep keep, QWidget* parent)
+    : QDialog(parent), workspace_(workspace), station_(start.station), keep_(std::move(keep)) {
+    setObjectName(QStringLiteral("stationDialog"));
+    const bool isNew = !station_.id.isSet();
+    setWindowTitle(isNew ? tr("New station") : tr("Station %1").arg(QString::fromStdString(station_.name)));
+    if (isNew && station_.walkingOrder == 0) station_.walkingOrder = newStation(workspace.shelves()).walkingOrder;
+    build(start);
+}
+
+StationDialog* StationDialog::keeping(Workspace& workspace, core::StationId station, QWidget* parent) {
+    const core::Shelves& shelves = workspace.shelves();
+    Start start{.verb = station.isSet() ? tr("Keep changes") : tr("Add station")};
+    if (const core::Station* known = core::find(shelves.stations, station)) start.station = *known;
+    for (const core::Method& method : shelves.methods) {
+        const QString name = QString::fromStdString(method.name);
+        if (!method.isRetired || method.id == start.station.method) start.methods << name;
+        if (method.id == start.station.method) start.method = name;
+    }
+    return new StationDialog(
+        workspace, start,
+        [&workspace](core::Station described, const QString& method) {
+            described.method = methodNamed(workspace.shelves(), method);
+            return workspace.run([&](db::Logbook& logbook) { return db::keep(logbook, described); });
+        },
+        parent);
+}
+
+void StationDialog::build(const Start& start) {
+    name_ = new QLineEdit(QString::fromStdString(station_.name), this);
+    name_->setObjectName(QStringLiteral("stationName"));
+    name_->setMaxLength(200);
+    method_ = new QComboBox(this);
+    method_->setObjectName(QStringLiteral("stationMethod"));
+    method_->setEditable(start.mayNameMethods);
+    method_->addItems(start.methods);
+    if (!start.method.isEmpty()) method_->setCurrentText(start.method);
+    walk_ = new CountEdit(0, lastPlace, this);
+    walk_->setObjectName(QStringLiteral("stationWalk"));
+    walk_->setCount(station_.walkingOrder);
+    note_ = new QLineEdit(QString::fromStdString(station_.note), this);
+    note_->setObjectName(QStringLiteral("stationNote"));
+    layout_ = new LayoutEdit(
+        workspace_, station_.id.isSet() ? openBatchesAt(workspace_, station_.id) : std::vector<core::BatchRecord>(),
+        this);
+    layout_->showLayout(station_);
+
+    auto* form = new QFormLayout(this);
+    const auto add = [&](const QString& label, const std::vector<QString>& fields, QWidget* editor) {
+        auto* fault = new FaultLabel(this);
+        form->addRow(label, editor);
+        form->addRow(fault);
+        for (const QString& field : fields) marks_.add(field, editor, fault);
+    };
+    add(tr("&Name"), {QStringLiteral("Name")}, name_);
+    add(tr("&Method"), {QStringLiteral("Method")}, method_);
+    auto* caption = new QLabel(tr("&Positions"), this);
+    caption->setBuddy(layout_->firstField());
+    form->addRow(caption, layout_);
+    auto* layoutFault = new FaultLabel(this);
+    form->addRow(layoutFault);
+    for (const char* field : {"Rows", "Columns", "Blocked positions", "Positions"})
+        marks_.add(QString::fromLatin1(field), layout_->firstField(), layoutFault);
+    add(tr("Place in the &walk"), {QStringLiteral("Place in the walk")}, walk_);
+    add(tr("No&te"), {QStringLiteral("Note")}, note_);
+    auto* rest = new FaultLabel(this);
+    rest->setObjectName(QStringLiteral("stationFault"));
+    marks_.setRest(rest);
+    form->addRow(rest);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    auto* agreed = buttons->addButton(start.verb, QDialogButtonBox::AcceptRole);
+    agreed->setObjectName(QStringLiteral("describeStation"));
+    agreed->setDefault(true);
+    form->addRow(buttons);
+    connect(buttons, &QDialogButtonBox::accepted, this, &StationDialog::agree);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+}
+
+void StationDialog::agree() {
+    core::Refusals faults = layout_->faults();
+    if (!faults.empty()) return layout_->firstField()->setFocus();  // said in place already
+    if (const QString fault = walk_->fault(tr("Place in the walk")); !fault.isEmpty()) {
+        marks_.show({{.field = "Place in the walk", .value = {}, .allowed = {}, .sentence = fault.toStdString()}});
+        return;
+    }
+    core::Station station = station_;
+    station.name = name_->text().simplified().toStdString();
+    station.walkingOrder = *walk_->count();
+    station.note = note_->text().trimmed().toStdString();
+    layout_->readInto(station);
+    const Outcome outcome = keep_(station, method_->currentText());
+    if (!outcome.isDone) {
+        marks_.show(outcome.refusals);
+        return;
+    }
+    emit described(QString::fromStdString(station.name));
+    accept();
+}
+
+}  // namespace desktop

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+// One station: its name, its method, its place in the walk, and its layout, drawn while it is typed. A refusal is shown where it belongs
+// and the dialog stays open with all that was typed.
+//
+//   StationDialog::keeping(workspace, station, this)->open();     // changes the logbook; unset: a new station
+#pragma once
+
+#include <QDialog>
+#include <functional>
+
+#include "app/desktop/widgets/fault_label.h"
+#include "app/desktop/workspace.h"
+#include "core/station/station.h"
+
+class QComboBox;
+class QLineEdit;
+
+namespace desktop {
+
+class CountEdit;
+class LayoutEdit;
+
+class StationDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    /// What becomes of the station; `method` is the name that was chosen or typed.
+    using Keep = std::function<Outcome(const core::Station& station, const QString& method)>;
+    struct Start {
+        core::Station station{};  // id unset: new
+        QStringList methods{};    // to choose from
+        QString method{};
+        bool mayNameMethods{};  // one that nobody has named before may be typed
+        QString verb{};         // on the button
+    };
+
+    StationDialog(Workspace& workspace, const Start& start, Keep keep, QWidget* parent = nullptr);
+    /// One that keeps its station in the logbook.
+    [[nodiscard]] static StationDialog* keeping(Workspace& workspace, core::StationId station,
+                                                QWidget* parent = nullptr);
+
+  signals:
+    void described(const QString& name);
+
+  private:
+    void build(const Start& start);
+    void agree();
+
+    Workspace& workspace_;
+    core::Station station_;
+    Keep keep_;
+    FaultMarks marks_;
+    QLineEdit* name_{};
+    QComboBox* method_{};
+    CountEdit* walk_{};
+    QLineEdit* note_{};
+    LayoutEdit* layout_{};
+};
+
+}  // namespace desktop
