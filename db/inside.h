@@ -31,7 +31,4 @@ struct Logbook::Inside {
     void requireWritable() const;
 };
 
-/// "2026-03-14T10:42:05Z", as history writes it.
-[[nodiscard]] std::string momentText(std::chrono::sys_seconds moment);
-
 }  // namespace db

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "core/units/entered_text.h"
+#include "core/units/moment.h"
 #include "db/history/changeset.h"
 #include "db/history/history.h"
 #include "db/inside.h"
@@ -53,7 +54,7 @@ class Acting {
 
 HistoryRow historyRow(const Logbook::Inside& inside, HistoryEntry::Kind kind, const std::string& words) {
     return {.number = 0,
-            .doneAt = momentText(inside.options.clock()),
+            .doneAt = core::isoText(inside.options.clock()),
             .author = inside.options.author,
             .words = words,
             .kind = kind,
@@ -91,17 +92,6 @@ std::optional<Changes> retrace(Logbook::Inside& inside, HistoryEntry::Kind kind,
 }
 
 }  // namespace
-
-std::string momentText(std::chrono::sys_seconds moment) {
-    const auto day = std::chrono::floor<std::chrono::days>(moment);
-    const std::chrono::hh_mm_ss time(moment - day);
-    const auto two = [](auto number) {
-        const std::string text = std::to_string(number.count());
-        return text.size() < 2 ? '0' + text : text;
-    };
-    return core::isoText(core::Date{day}) + 'T' + two(time.hours()) + ':' + two(time.minutes()) + ':' +
-           two(time.seconds()) + 'Z';
-}
 
 void Logbook::Inside::requireWritable() const {
     if (!whyReadOnly.empty()) throw LogbookError(whyReadOnly);

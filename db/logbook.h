@@ -52,7 +52,7 @@ struct HistoryEntry {
 /// Which tables an action, undo or redo touched; what a window refreshes from.
 struct Changes {
     std::vector<std::string> tables;
-    std::vector<core::BatchId> batches;  // batches whose own row or whose checks changed
+    std::vector<core::BatchId> batches;  // whose own row, checks, photos or expenses changed
     std::int64_t historyNumber{};        // 0: nothing really changed and nothing was written
     std::string words;
 };

@@ -7,6 +7,9 @@
 
 #include "core/units/entered_text.h"
 #include "db/actions/ask_first.h"
+#include "db/actions/held_positions.h"
+#include "db/inside.h"
+#include "db/tables/care_table.h"
 
 namespace db {
 
@@ -48,7 +51,12 @@ core::Refusal codeIsTaken(const std::string& code) {
         .sentence = "The batch " + value + " is in the logbook already, or comes twice; each code may be there once."};
 }
 
-/// Brings records in. Into a logbook without sessions they keep their ids; else every row gets a new one.
+bool isUntouched(const Logbook& logbook) {
+    return logbook.sessions().empty() && logbook.newestReadings().empty() &&
+           logbook.inside().with([](Connection& connection) { return allCare(connection).empty(); });
+}
+
+/// Brings records in. Into a logbook in which nothing has happened yet they keep their ids; else every row gets a new one.
 class RecordsWriting {
   public:
     RecordsWriting(const Logbook& logbook, Writer& writer, core::Records& records, std::stop_token stop)
@@ -57,7 +65,8 @@ class RecordsWriting {
           records_(records),
           stop_(std::move(stop)),
           shelves_(logbook.shelves()),
-          keepsIds_(logbook.sessions().empty()) {}
+          keepsIds_(isUntouched(logbook)),
+          held_(logbook) {}
 
     core::Refusals write(bool withFacts) {
         core::Refusals faults = takenCodes();
@@ -72,9 +81,12 @@ class RecordsWriting {
                          .value = "stopped",
                          .allowed = "",
                          .sentence = "The records were not brought in, because it was stopped before the end."}};
-            writeBatch(record);
+            core::Refusals found = writeBatch(record);
+            prefix(found, record.batch.code);
+            append(faults, std::move(found));
         }
-        return {};
+        writeEvents();
+        return faults;
     }
 
   private:
@@ -122,14 +134,18 @@ class RecordsWriting {
         for (const core::CuttingKind& kind : shelves_.cuttingKinds) writer_.remove(kind.id);
         for (const core::LossCause& cause : shelves_.lossCauses) writer_.remove(cause.id);
         for (const core::Trial& trial : shelves_.trials) writer_.remove(trial.id);
+        for (const core::CheckSchedule& schedule : shelves_.checkSchedules) writer_.remove(schedule.id);
         shelves_ = {};
     }
 
     void writeShelves() {
         core::Shelves& from = records_.shelves;
+        bringIn(from.checkSchedules, shelves_.checkSchedules, schedules_);
+        for (core::Plant& plant : from.plants) plant.checkSchedule = schedules_(plant.checkSchedule);
         bringIn(from.plants, shelves_.plants, plants_);
         for (core::StockPlant& stockPlant : from.stockPlants) stockPlant.plant = plants_(stockPlant.plant);
         bringIn(from.stockPlants, shelves_.stockPlants, stockPlants_);
+        for (core::Method& method : from.methods) method.checkSchedule = schedules_(method.checkSchedule);
         bringIn(from.methods, shelves_.methods, methods_);
         for (core::Station& station : from.stations) station.method = methods_(station.method);
         bringIn(from.stations, shelves_.stations, stations_);
@@ -147,7 +163,8 @@ class RecordsWriting {
             if (other.key == cause.key) cause.key = '\0';
     }
 
-    void writeBatch(core::BatchRecord& record) {
+    /// Refuses a batch only for where it stands: the logbook's station of that name may have another layout, or no room.
+    core::Refusals writeBatch(core::BatchRecord& record) {
         core::Batch& batch = record.batch;
         batch.session = sessions_(batch.session);
         batch.plant = plants_(batch.plant);
@@ -158,11 +175,38 @@ class RecordsWriting {
         batch.treatment = treatments_(batch.treatment);
         batch.cuttingKind = cuttingKinds_(batch.cuttingKind);
         batch.trial = trials_(batch.trial);
-        const core::BatchId written = addAs(batch.id, batch);
+        const core::BatchId from = batch.id;
+        batch.id = addAs(batch.id, batch);
+        batches_.set(from, batch.id);
         for (core::Check& check : record.checks) {
-            check.batch = written;
+            check.batch = batch.id;
             for (core::Loss& loss : check.losses) loss.cause = causes_(loss.cause);
+            for (core::Finding& finding : check.findings) finding.cause = causes_(finding.cause);
             addAs(check.id, check);
+        }
+        if (batch.positions.empty()) return {};
+        core::Refusals faults = held_.faultsIn(record, shelves_);
+        held_.add(record);
+        return faults;
+    }
+
+    void writeEvents() {
+        for (core::Reading& reading : records_.readings) {
+            reading.station = stations_(reading.station);
+            addAs(reading.id, reading);
+        }
+        for (core::Care& care : records_.care) {
+            care.station = stations_(care.station);
+            addAs(care.id, care);
+        }
+        for (core::Expense& expense : records_.expenses) {
+            expense.batch = batches_(expense.batch);
+            addAs(expense.id, expense);
+        }
+        for (core::PhotoRecord& record : records_.photos) {
+            record.photo.batch = batches_(record.photo.batch);
+            if (!keepsIds_) record.photo.id = {};
+            writer_.add(std::move(record));
         }
     }
 
@@ -182,6 +226,9 @@ class RecordsWriting {
     IdMap<core::LossCauseId> causes_;
     IdMap<core::TrialId> trials_;
     IdMap<core::SessionId> sessions_;
+    IdMap<core::BatchId> batches_;
+    IdMap<core::CheckScheduleId> schedules_;
+    HeldPositions held_;
 };
 
 }  // namespace

@@ -19,6 +19,8 @@ std::string_view frictionlessType(CellKind kind) {
             return "string";
         case CellKind::Date:
             return "date";
+        case CellKind::Moment:
+            return "datetime";
         case CellKind::Count:
             return "integer";
         case CellKind::Figure:

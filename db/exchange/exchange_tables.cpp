@@ -20,7 +20,21 @@ constexpr Columns logbookColumns = {
     {"level", CellKind::Figure, false, "of every interval, between 0 and 1"},
     {"paper", CellKind::Text, false, "A4 or Letter"},
     {"is_invented", CellKind::Truth, false, "true: a demo, and every print says so"},
-    {"citation", CellKind::Text, false, "where published records come from"}};
+    {"citation", CellKind::Text, false, "where published records come from"},
+    {"interval", CellKind::Text, false,
+     "of a strike rate: wilson, wilson_continuity, clopper_pearson, jeffreys, agresti_coull or mid_p"},
+    {"temperature_unit", CellKind::Text, false, "that the grower reads: C or F; the tables have C"},
+    {"ec_unit", CellKind::Text, false,
+     "that the grower reads: mS/cm, uS/cm, ppm500, ppm640 or ppm700; the tables have mS/cm"},
+    {"volume_unit", CellKind::Text, false, "that the grower reads: L or gal (US)"},
+    {"length_unit", CellKind::Text, false, "that the grower reads: mm or in"},
+    {"currency", CellKind::Text, false, "of expenses: three letters of ISO 4217"}};
+
+constexpr Columns scheduleColumns = {
+    {"check_schedule", CellKind::Text, true, "how often batches want a look"},
+    {"first_check_after_days", CellKind::Count, true, "days from sticking to the first look"},
+    {"check_every_days", CellKind::Count, true, "days from look to look"},
+    {"is_retired", CellKind::Truth, false, ""}};
 
 constexpr Columns plantColumns = {
     {"species", CellKind::Text, true, "botanical name, without author"},
@@ -29,7 +43,8 @@ constexpr Columns plantColumns = {
     {"is_protected", CellKind::Truth, false, "true: breeders' rights or a licence"},
     {"usual_rooting_days_high", CellKind::Count, false, "usual upper limit of days to root"},
     {"note", CellKind::Text, false, ""},
-    {"is_retired", CellKind::Truth, false, "true: no longer offered for new batches"}};
+    {"is_retired", CellKind::Truth, false, "true: no longer offered for new batches"},
+    {"check_schedule", CellKind::Text, false, "empty: the method's, else the logbook's"}};
 
 constexpr Columns stockPlantColumns = {
     {"species", CellKind::Text, true, "of the plant"},
@@ -39,15 +54,21 @@ constexpr Columns stockPlantColumns = {
     {"is_retired", CellKind::Truth, false, ""}};
 
 constexpr Columns methodColumns = {{"method", CellKind::Text, true, "a way to root"},
-                                   {"is_retired", CellKind::Truth, false, ""}};
+                                   {"is_retired", CellKind::Truth, false, ""},
+                                   {"check_schedule", CellKind::Text, false, "empty: the logbook's"}};
 
-constexpr Columns stationColumns = {{"station", CellKind::Text, true, "one physical tub, tray or bench section"},
-                                    {"method", CellKind::Text, true, ""},
-                                    {"rows", CellKind::Count, false, "of positions; 0: not described"},
-                                    {"columns", CellKind::Count, false, "of positions; 0: not described"},
-                                    {"walking_order", CellKind::Count, false, "in a round of checks"},
-                                    {"note", CellKind::Text, false, ""},
-                                    {"is_retired", CellKind::Truth, false, ""}};
+constexpr Columns stationColumns = {
+    {"station", CellKind::Text, true, "one physical tub, tray or bench section"},
+    {"method", CellKind::Text, true, ""},
+    {"rows", CellKind::Count, false, "of positions; 0: not described"},
+    {"columns", CellKind::Count, false, "of positions; 0: not described"},
+    {"walking_order", CellKind::Count, false, "in a round of checks"},
+    {"note", CellKind::Text, false, ""},
+    {"is_retired", CellKind::Truth, false, ""},
+    {"is_staggered", CellKind::Truth, false, "true: every second row stands half a step to the right"},
+    {"blocked", CellKind::Text, false,
+     "positions that hold no cutting, such as A1-A3, B2: rows have letters, columns "
+     "numbers"}};
 
 constexpr Columns mediumColumns = {{"medium", CellKind::Text, true, "what cuttings are stuck in"},
                                    {"note", CellKind::Text, false, ""},
@@ -107,7 +128,8 @@ constexpr Columns batchColumns = {
     {"note", CellKind::Text, false, ""},
     {"session", CellKind::Text, false, "its label in sessions.csv; empty: all that was stuck that day is one session"},
     {"closed_on", CellKind::Date, false, "closed by hand on this day"},
-    {"close_reason", CellKind::Text, false, ""}};
+    {"close_reason", CellKind::Text, false, ""},
+    {"positions", CellKind::Text, false, "of its station where it stands, such as A1-A6, B2; empty: not recorded"}};
 
 constexpr Columns checkColumns = {{"batch", CellKind::Text, true, "the batch's code"},
                                   {"checked_on", CellKind::Date, true, "the day of the look"},
@@ -117,7 +139,42 @@ constexpr Columns checkColumns = {{"batch", CellKind::Text, true, "the batch's c
                                   {"cause", CellKind::Text, false, "of the loss; empty: not known"},
                                   {"note", CellKind::Text, false, ""}};
 
+constexpr Columns findingColumns = {
+    {"batch", CellKind::Text, true, "the batch's code"},
+    {"checked_on", CellKind::Date, true, "the day of a check in checks.csv, whose counts this is one of"},
+    {"position", CellKind::Text, true, "one of the batch's, such as A1"},
+    {"outcome", CellKind::Text, true, "rooted, lost or withdrawn"},
+    {"cause", CellKind::Text, false, "of the loss; empty: not known"}};
+
+constexpr Columns readingColumns = {
+    {"station", CellKind::Text, true, "where it was read"},
+    {"quantity", CellKind::Text, true, "what was read; its name sets the unit of the value"},
+    {"read_at", CellKind::Moment, true, "in UTC, such as 2026-03-14T10:42:05Z"},
+    {"value", CellKind::Figure, true,
+     "solution_ec in mS/cm, solution_ph, solution_temperature in C, dissolved_oxygen in mg/L, medium_temperature in C, "
+     "air_temperature in C, relative_humidity in %, light in umol/m2/s"},
+    {"note", CellKind::Text, false, ""}};
+
+constexpr Columns careColumns = {
+    {"station", CellKind::Text, true, "to which it was done"},
+    {"done_at", CellKind::Moment, true, "in UTC, such as 2026-03-14T10:42:05Z"},
+    {"kind", CellKind::Text, true, "topped up, solution changed, vented, misted, sprayed, pump on, pump off or other"},
+    {"note", CellKind::Text, false, "needed where the kind is other"}};
+
+constexpr Columns expenseColumns = {
+    {"batch", CellKind::Text, true, "the batch's code"},
+    {"spent_on", CellKind::Date, true, "the day"},
+    {"what", CellKind::Text, true, "what for"},
+    {"amount", CellKind::Figure, true, "in the currency of logbook.csv, to the hundredth"}};
+
+constexpr Columns photoColumns = {
+    {"batch", CellKind::Text, true, "the batch's code"},
+    {"taken_on", CellKind::Date, true, "the day"},
+    {"caption", CellKind::Text, false, ""},
+    {"file", CellKind::Text, true, "a JPEG or PNG of up to 4 MB, such as photos/0001.jpg"}};
+
 using References = ExchangeReference[];
+constexpr References plantReferences = {{"check_schedule", "check_schedules", "check_schedule"}};
 constexpr References stockPlantReferences = {{"species cultivar", "plants", "species cultivar"}};
 constexpr References stationReferences = {{"method", "methods", "method"}};
 constexpr References componentReferences = {{"medium", "media", "medium"}};
@@ -131,12 +188,15 @@ constexpr References batchReferences = {{"species cultivar", "plants", "species 
                                         {"trial", "trials", "trial"},
                                         {"session", "sessions", "session"}};
 constexpr References checkReferences = {{"batch", "batches", "batch"}, {"cause", "loss_causes", "cause"}};
+constexpr References ofAStation = {{"station", "stations", "station"}};
+constexpr References ofABatch = {{"batch", "batches", "batch"}};
 
 constexpr ExchangeTable allTables[] = {
     {"logbook", "What the logbook says of itself: one row", false, "", logbookColumns, {}},
-    {"plants", "What is propagated", false, "", plantColumns, {}},
+    {"check_schedules", "How often batches want a look", false, "check_schedule", scheduleColumns, {}},
+    {"plants", "What is propagated", false, "", plantColumns, plantReferences},
     {"stock_plants", "The mother plants", false, "", stockPlantColumns, stockPlantReferences},
-    {"methods", "Ways to root", false, "method", methodColumns, {}},
+    {"methods", "Ways to root", false, "method", methodColumns, plantReferences},
     {"stations", "Tubs, trays and bench sections", false, "station", stationColumns, stationReferences},
     {"media", "What cuttings are stuck in", false, "medium", mediumColumns, {}},
     {"medium_components", "What media are mixed from", false, "", componentColumns, componentReferences},
@@ -148,7 +208,13 @@ constexpr ExchangeTable allTables[] = {
     {"sessions", "Days of cutting work", false, "session", sessionColumns, {}},
     {"batches", "Like cuttings stuck together", true, "batch", batchColumns, batchReferences},
     {"checks", "One look at one batch on one day; several rows a day where causes of loss differ", true, "",
-     checkColumns, checkReferences}};
+     checkColumns, checkReferences},
+    {"findings", "Of the counts of checks, those whose position is known", false, "batch checked_on position",
+     findingColumns, checkReferences},
+    {"readings", "What was measured at stations", false, "", readingColumns, ofAStation},
+    {"care", "What was done to stations", false, "", careColumns, ofAStation},
+    {"expenses", "Money that went into single batches", false, "", expenseColumns, ofABatch},
+    {"photos", "Pictures of batches, in the folder photos", false, "file", photoColumns, ofABatch}};
 
 }  // namespace
 

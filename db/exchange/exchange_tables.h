@@ -8,7 +8,7 @@
 
 namespace db {
 
-enum class CellKind { Text, Date, Count, Figure, Truth };
+enum class CellKind { Text, Date, Moment, Count, Figure, Truth };
 
 struct ExchangeColumn {
     std::string_view name;
@@ -38,6 +38,6 @@ struct ExchangeTable {
 [[nodiscard]] const ExchangeTable& exchangeTable(std::string_view name);
 
 /// Written into datapackage.json; a folder with a higher one is refused.
-inline constexpr int exchangeVersion = 1;
+inline constexpr int exchangeVersion = 2;
 
 }  // namespace db

@@ -60,7 +60,7 @@ class FolderInTheMaking {
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
 
     void moveToItsPlace() {
-        for (const auto& entry : std::filesystem::directory_iterator(folder_)) sync(entry.path());
+        for (const auto& entry : std::filesystem::recursive_directory_iterator(folder_)) sync(entry.path());
         sync(folder_);
         std::error_code failed;
         std::filesystem::rename(folder_, place_, failed);  // an empty folder in the way gives way, any other doesn't

@@ -194,6 +194,7 @@ core::Batch BatchReading::batch() {
     batch.cuttingKind = named(shelves.cuttingKinds, "cutting_kind", "cutting_kinds");
     batch.trial = named(shelves.trials, "trial", "trials");
     batch.stuck = row.countOr("stuck", 0, core::mostStuck);
+    batch.positions = core::tidyPositions(row.text("positions"));
     batch.block = row.text("block");
     batch.note = row.text("note");
     batch.closedOn = row.date("closed_on");

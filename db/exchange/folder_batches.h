@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Reads sessions.csv, batches.csv and checks.csv of an exchange folder, with the shelves already read, and asks core's rules of each row.
+// Reads sessions.csv, batches.csv, checks.csv and findings.csv of an exchange folder, with the shelves already read, and asks core's rules of each row.
 #pragma once
 
 #include <filesystem>
@@ -41,5 +41,10 @@ void readBatches(const std::filesystem::path& folder, FolderShelves& shelves, Fo
                  FaultList& faults, const std::stop_token& stop);
 void readChecks(const std::filesystem::path& folder, FolderShelves& shelves, FolderBatches& into, core::Date today,
                 FaultList& faults, const std::stop_token& stop);
+/// Of checks that have been read.
+void readFindings(const std::filesystem::path& folder, const FolderShelves& shelves, FolderBatches& into,
+                  FaultList& faults, const std::stop_token& stop);
+/// Where batches stand, once all that their checks found is known.
+void judgePositions(const FolderShelves& shelves, const FolderBatches& read, FaultList& faults);
 
 }  // namespace db

@@ -4,6 +4,7 @@
 #include "core/shelf_rules.h"
 #include "core/units/entered_text.h"
 #include "db/actions/session_actions.h"
+#include "db/exchange/folder_facts.h"
 
 namespace db {
 
@@ -43,31 +44,50 @@ void readNames(const ShelfReading& reading, std::string_view table, std::string_
     list.hasTable = found != TableFound::Missing;
 }
 
-core::LogbookFacts factsOf(TableRow& row) {
-    const core::LogbookFacts usual;
-    return {.name = row.text("name"),
-            .grower = row.text("grower"),
-            .rootLengthMillimetres = row.countOr("root_length_mm", usual.rootLengthMillimetres),
-            .checkEveryDays = row.countOr("check_every_days", usual.checkEveryDays),
-            .firstCheckAfterDays = row.countOr("first_check_after_days", usual.firstCheckAfterDays),
-            .horizonDay = row.countOr("horizon_day", usual.horizonDay),
-            .level = row.figure("level").value_or(usual.level),
-            .paper = row.text("paper").empty() ? usual.paper : row.text("paper"),
-            .isInvented = row.truth("is_invented"),
-            .citation = row.text("citation")};
-}
-
 bool readFacts(const ShelfReading& reading) {
     int rows = 0;
     const TableFound found = reading.table("logbook", [&](TableRow& row) {
         if (++rows > 1) return row.fault("", "The table has one row, for the one logbook; this is another.");
-        reading.into.shelves.facts = factsOf(row);
+        reading.into.shelves.facts = factsIn(row);
         row.refuse(core::faultsIn(reading.into.shelves.facts));
     });
     if (found == TableFound::Read && rows == 0)
         reading.faults.add(
             {.file = "logbook.csv", .row = 0, .column = {}, .reason = "The table has no row; it needs one."});
     return found == TableFound::Read;
+}
+
+void readSchedules(const ShelfReading& reading) {
+    FolderShelves& into = reading.into;
+    into.checkSchedules.hasTable = reading.table("check_schedules", [&](TableRow& row) {
+        core::CheckSchedule schedule{.id = {},
+                                     .name = row.text("check_schedule"),
+                                     .firstAfterDays = row.countOr("first_check_after_days", 0),
+                                     .everyDays = row.countOr("check_every_days", 0),
+                                     .isRetired = row.truth("is_retired")};
+        const std::string key = schedule.name;
+        keepIfSound(row, into.checkSchedules, key, std::move(schedule), into.shelves);
+    }) != TableFound::Missing;
+}
+
+core::CheckScheduleId scheduleNamedBy(TableRow& row, FolderShelves& shelves) {
+    const std::string name = row.text("check_schedule");
+    if (name.empty()) return {};
+    if (const core::CheckSchedule* known = shelves.checkSchedules.find(name)) return known->id;
+    row.fault("check_schedule", core::quotable(name) + " is not in check_schedules.csv.");
+    return {};
+}
+
+void readMethods(const ShelfReading& reading) {
+    FolderShelves& into = reading.into;
+    into.methods.hasTable = reading.table("methods", [&](TableRow& row) {
+        core::Method method{.id = {},
+                            .name = row.text("method"),
+                            .checkSchedule = scheduleNamedBy(row, into),
+                            .isRetired = row.truth("is_retired")};
+        const std::string key = method.name;
+        keepIfSound(row, into.methods, key, std::move(method), into.shelves);
+    }) != TableFound::Missing;
 }
 
 void readPlants(const ShelfReading& reading) {
@@ -79,6 +99,7 @@ void readPlants(const ShelfReading& reading) {
                           .commonName = row.text("common_name"),
                           .isProtected = row.truth("is_protected"),
                           .usualRootingDaysHigh = {},
+                          .checkSchedule = scheduleNamedBy(row, into),
                           .note = row.text("note"),
                           .isRetired = row.truth("is_retired")};
         if (const auto days = row.count("usual_rooting_days_high"))
@@ -106,14 +127,15 @@ void readStations(const ShelfReading& reading) {
         if (into.methods.find(methodName) == nullptr) {
             if (into.methods.hasTable)
                 return row.fault("method", "No method " + core::quotable(methodName) + " is in methods.csv.");
-            keepIfSound(row, into.methods, methodName, core::Method{.id = {}, .name = methodName, .isRetired = false},
-                        into.shelves);
+            keepIfSound(row, into.methods, methodName, core::Method{.id = {}, .name = methodName}, into.shelves);
         }
         core::Station station{.id = {},
                               .name = row.text("station"),
                               .method = into.methods.find(methodName)->id,
                               .rows = row.countOr("rows", 0),
                               .columns = row.countOr("columns", 0),
+                              .isStaggered = row.truth("is_staggered"),
+                              .blocked = core::tidyPositions(row.text("blocked")),
                               .walkingOrder = row.countOr("walking_order", 0),
                               .note = row.text("note"),
                               .isRetired = row.truth("is_retired")};
@@ -230,8 +252,9 @@ bool readShelves(const std::filesystem::path& folder, FolderShelves& into, Fault
                  const std::stop_token& stop) {
     const ShelfReading reading{folder, into, faults, stop};
     const bool hasFacts = readFacts(reading);
+    readSchedules(reading);
     readPlants(reading);
-    readNames(reading, "methods", "method", into.methods);
+    readMethods(reading);
     readStations(reading);
     readMedia(reading);
     readTreatments(reading);

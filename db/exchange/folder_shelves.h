@@ -23,6 +23,10 @@ class NamedList {
         const auto found = places_.find(key);
         return found == places_.end() ? nullptr : &things_[found->second];
     }
+    [[nodiscard]] const Thing* find(const std::string& key) const {
+        const auto found = places_.find(key);
+        return found == places_.end() ? nullptr : &things_[found->second];
+    }
     Thing& add(const std::string& key, Thing thing) {
         places_.emplace(key, things_.size());
         return things_.emplace_back(std::move(thing));
@@ -52,6 +56,7 @@ struct FolderShelves {
     NamedList<core::CuttingKind> cuttingKinds{shelves.cuttingKinds};
     NamedList<core::LossCause> lossCauses{shelves.lossCauses};
     NamedList<core::Trial> trials{shelves.trials};
+    NamedList<core::CheckSchedule> checkSchedules{shelves.checkSchedules};
 
     FolderShelves() = default;
     FolderShelves(const FolderShelves&) = delete;  // the lists point into `shelves`

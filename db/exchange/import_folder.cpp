@@ -7,6 +7,7 @@
 #include "db/exchange/data_package.h"
 #include "db/exchange/exchange_tables.h"
 #include "db/exchange/folder_batches.h"
+#include "db/exchange/folder_events.h"
 #include "db/exchange/folder_shelves.h"
 
 namespace db {
@@ -66,10 +67,13 @@ FolderContents readFolder(const std::filesystem::path& folder, core::Date today,
         readSessions(folder, batches, today, faults, stop);
         readBatches(folder, shelves, batches, today, faults, stop);
         readChecks(folder, shelves, batches, today, faults, stop);
+        readFindings(folder, shelves, batches, faults, stop);
+        if (faults.isEmpty()) judgePositions(shelves, batches, faults);
+        readEvents(folder, shelves, batches, today, contents.records, faults, stop);
         contents.batchRows = std::move(batches.rows);
-        contents.records = {.shelves = std::move(shelves.shelves),
-                            .sessions = std::move(batches.sessions),
-                            .batches = std::move(batches.batches)};
+        contents.records.shelves = std::move(shelves.shelves);
+        contents.records.sessions = std::move(batches.sessions);
+        contents.records.batches = std::move(batches.batches);
     }
     contents.faults = inOrder(faults.faults());
     contents.moreFaults = faults.isOver();

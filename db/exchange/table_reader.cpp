@@ -74,6 +74,8 @@ constexpr FieldColumn fieldColumns[] = {{"botanical_name", "species"},
                                         {"place_in_the_walk", "walking_order"},
                                         {"root_length_in_mm", "root_length_mm"},
                                         {"days_between_checks", "check_every_days"},
+                                        {"blocked_positions", "blocked"},
+                                        {"what_for", "what"},
                                         {"days_to_the_first_check", "first_check_after_days"},
                                         {"usual_days_to_root", "usual_rooting_days_high"},
                                         {"date", "held_on"}};
@@ -143,7 +145,24 @@ int TableRow::countOr(std::string_view name, int whenEmpty, std::int64_t largest
     return static_cast<int>(count(name, largest).value_or(whenEmpty));
 }
 
+std::optional<core::Moment> TableRow::moment(std::string_view name) {
+    const std::string cell = withoutBlanks(text(name));
+    const std::optional<core::Moment> read = core::momentFromIso(cell);
+    if (!read)
+        fault(name, (cell.empty() ? "The moment is missing" : core::quotable(cell) + " is no moment") +
+                        std::string("; write it in UTC, such as 2026-03-14T10:42:05Z."));
+    return read;
+}
+
 std::optional<double> TableRow::figure(std::string_view name) {
+    return figureFrom(name, 0, "0 or more");
+}
+
+std::optional<double> TableRow::signedFigure(std::string_view name) {
+    return figureFrom(name, -1e12, "a number");
+}
+
+std::optional<double> TableRow::figureFrom(std::string_view name, double lowest, const std::string& allowed) {
     const std::string cell = withoutBlanks(text(name));
     if (cell.empty() && !column(name).isRequired) return {};
     // Plain first: what an export wrote may have an exponent, which nobody types.
@@ -151,9 +170,10 @@ std::optional<double> TableRow::figure(std::string_view name) {
     const auto [end, unreadable] = std::from_chars(cell.data(), cell.data() + cell.size(), read);
     std::optional<double> number = core::numberFrom(cell);
     if (!number && unreadable == std::errc{} && end == cell.data() + cell.size()) number = read;
-    if (number && *number >= 0 && *number <= 1e12) return number;
-    fault(name, cell.empty() ? "The number is missing; it must be 0 or more."
-                             : core::quotable(cell) + " is not a number from 0 on.");
+    if (number && *number >= lowest && *number <= 1e12) return number;
+    const std::string range = lowest < 0 ? "a number" : "a number from 0 on";
+    fault(name, cell.empty() ? "The number is missing; it must be " + allowed + "."
+                             : core::quotable(cell) + " is not " + range + ".");
     return {};
 }
 

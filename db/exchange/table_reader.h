@@ -14,6 +14,7 @@
 
 #include "core/result.h"
 #include "core/units/days.h"
+#include "core/units/moment.h"
 #include "db/exchange/csv_reader.h"
 #include "db/exchange/exchange_tables.h"
 #include "db/exchange/fault_list.h"
@@ -34,9 +35,12 @@ class TableRow {
     [[nodiscard]] std::string text(std::string_view column) const;
     // The cell as a value. An empty or unreadable one gives `whenEmpty` or nothing; what is wrong becomes a fault.
     std::optional<core::Date> date(std::string_view column);
+    std::optional<core::Moment> moment(std::string_view column);
     std::optional<std::int64_t> count(std::string_view column, std::int64_t largest = 1'000'000'000);
     int countOr(std::string_view column, int whenEmpty, std::int64_t largest = 1'000'000'000);
+    /// From 0 on; a `signedFigure` may be below.
     std::optional<double> figure(std::string_view column);
+    std::optional<double> signedFigure(std::string_view column);
     bool truth(std::string_view column);
 
     /// One fault a cell is enough: the first.
@@ -44,6 +48,7 @@ class TableRow {
     void refuse(const core::Refusals& refusals);
 
   private:
+    std::optional<double> figureFrom(std::string_view name, double lowest, const std::string& allowed);
     [[nodiscard]] const ExchangeColumn& column(std::string_view name) const;
 
     const ExchangeTable& table_;

@@ -2,50 +2,27 @@
 #include "db/exchange/write_folder.h"
 
 #include <algorithm>
-#include <fstream>
-#include <functional>
 #include <map>
 #include <tuple>
 #include <unordered_map>
 
-#include "db/exchange/csv_writer.h"
 #include "db/exchange/data_package.h"
-#include "db/exchange/exchange_tables.h"
 #include "db/exchange/exchange_text.h"
-#include "db/logbook_error.h"
+#include "db/exchange/table_files.h"
+#include "db/exchange/write_events.h"
 
 namespace db {
 
 namespace {
 
-/// Things by id: a logbook may have tens of thousands of batches, and each names eight of them.
-template <class Thing>
-class ById {
-  public:
-    explicit ById(const std::vector<Thing>& things) {
-        for (const Thing& thing : things) things_.emplace(thing.id.value, &thing);
-    }
-    /// Where there is none: a blank one.
-    const Thing& operator()(decltype(Thing::id) id) const {
-        const auto found = things_.find(id.value);
-        return found == things_.end() ? blank_ : *found->second;
-    }
-
-  private:
-    std::unordered_map<std::int64_t, const Thing*> things_;
-    Thing blank_{};
-};
-
 class FolderWriter {
   public:
     FolderWriter(const core::Records& records, std::filesystem::path folder)
-        : records_(records), shelves_(records.shelves), folder_(std::move(folder)) {}
+        : records_(records), shelves_(records.shelves), files_(std::move(folder)) {}
 
     void write();
 
   private:
-    void file(const std::string& name, const std::function<void(std::ostream&)>& fill) const;
-    void table(std::string_view name, const std::function<void(CsvWriter&)>& fill) const;
     void writeShelves() const;
     void writePlants() const;
     void writeStations() const;
@@ -57,34 +34,15 @@ class FolderWriter {
 
     const core::Records& records_;
     const core::Shelves& shelves_;
-    std::filesystem::path folder_;
+    TableFiles files_;
+    ById<core::CheckSchedule> schedule_{shelves_.checkSchedules};
     ById<core::Plant> plant_{shelves_.plants};
     ById<core::Method> method_{shelves_.methods};
     std::unordered_map<std::int64_t, std::string> sessionLabel_;
 };
 
-void FolderWriter::file(const std::string& name, const std::function<void(std::ostream&)>& fill) const {
-    const std::filesystem::path path = folder_ / name;
-    std::ofstream out(path, std::ios::binary | std::ios::trunc);
-    fill(out);
-    out.close();
-    if (out.fail())
-        // Without the folder, which has a passing name while it is being filled.
-        throw LogbookError("The table " + name +
-                           " can't be written; see whether the disk is full and the folder is yours to write in.");
-}
-
-void FolderWriter::table(std::string_view name, const std::function<void(CsvWriter&)>& fill) const {
-    file(std::string(name) + ".csv", [&](std::ostream& out) {
-        CsvWriter csv(out);
-        for (const ExchangeColumn& column : exchangeTable(name).columns) csv.text(column.name);
-        csv.endRow();
-        fill(csv);
-    });
-}
-
 void FolderWriter::write() {
-    file("datapackage.json", [&](std::ostream& out) { writeDataPackage(out, shelves_.facts); });
+    files_.file("datapackage.json", [&](std::ostream& out) { writeDataPackage(out, shelves_.facts); });
     writeShelves();
     writePlants();
     writeStations();
@@ -93,29 +51,42 @@ void FolderWriter::write() {
     writeSessions();
     writeBatches();
     writeChecks();
+    writeEvents(records_, files_);
 }
 
 void FolderWriter::writeShelves() const {
-    table("logbook", [&](CsvWriter& csv) {
+    files_.table("logbook", [&](CsvWriter& csv) {
         const core::LogbookFacts& facts = shelves_.facts;
         csv.text(facts.name).text(facts.grower).number(facts.rootLengthMillimetres).number(facts.checkEveryDays);
         csv.number(facts.firstCheckAfterDays).number(facts.horizonDay).figure(facts.level).text(facts.paper);
-        csv.truth(facts.isInvented).text(facts.citation).endRow();
+        csv.truth(facts.isInvented).text(facts.citation).text(facts.interval);
+        csv.text(core::wordFor(facts.units.temperature)).text(core::wordFor(facts.units.ec));
+        csv.text(core::wordFor(facts.units.volume)).text(core::wordFor(facts.units.length)).text(facts.currency);
+        csv.endRow();
     });
-    table("methods", [&](CsvWriter& csv) {
-        for (const core::Method& method : shelves_.methods) csv.text(method.name).truth(method.isRetired).endRow();
+    files_.table("methods", [&](CsvWriter& csv) {
+        for (const core::Method& method : shelves_.methods)
+            csv.text(method.name).truth(method.isRetired).text(schedule_(method.checkSchedule).name).endRow();
     });
-    table("cutting_kinds", [&](CsvWriter& csv) {
+    files_.table("check_schedules", [&](CsvWriter& csv) {
+        for (const core::CheckSchedule& schedule : shelves_.checkSchedules)
+            csv.text(schedule.name)
+                .number(schedule.firstAfterDays)
+                .number(schedule.everyDays)
+                .truth(schedule.isRetired)
+                .endRow();
+    });
+    files_.table("cutting_kinds", [&](CsvWriter& csv) {
         for (const core::CuttingKind& kind : shelves_.cuttingKinds) csv.text(kind.name).truth(kind.isRetired).endRow();
     });
-    table("loss_causes", [&](CsvWriter& csv) {
+    files_.table("loss_causes", [&](CsvWriter& csv) {
         for (const core::LossCause& cause : shelves_.lossCauses)
             csv.text(cause.name)
                 .text(cause.key == '\0' ? std::string() : std::string(1, cause.key))
                 .truth(cause.isRetired)
                 .endRow();
     });
-    table("trials", [&](CsvWriter& csv) {
+    files_.table("trials", [&](CsvWriter& csv) {
         for (const core::Trial& trial : shelves_.trials)
             csv.text(trial.name)
                 .number(trial.horizonDay)
@@ -126,7 +97,7 @@ void FolderWriter::writeShelves() const {
 }
 
 void FolderWriter::writePlants() const {
-    table("plants", [&](CsvWriter& csv) {
+    files_.table("plants", [&](CsvWriter& csv) {
         for (const core::Plant& plant : shelves_.plants)
             csv.text(plant.botanicalName)
                 .text(plant.cultivar)
@@ -135,6 +106,7 @@ void FolderWriter::writePlants() const {
                 .number(plant.usualRootingDaysHigh)
                 .text(plant.note)
                 .truth(plant.isRetired)
+                .text(schedule_(plant.checkSchedule).name)
                 .endRow();
     });
     // Labels repeat from plant to plant, so a logbook has them in the order of ids, which a copy doesn't share.
@@ -144,7 +116,7 @@ void FolderWriter::writePlants() const {
         const core::Plant& plant = plant_(stockPlant->plant);
         return std::tie(plant.botanicalName, plant.cultivar, stockPlant->label);
     });
-    table("stock_plants", [&](CsvWriter& csv) {
+    files_.table("stock_plants", [&](CsvWriter& csv) {
         for (const core::StockPlant* stockPlant : stockPlants)
             csv.text(plant_(stockPlant->plant).botanicalName)
                 .text(plant_(stockPlant->plant).cultivar)
@@ -156,7 +128,7 @@ void FolderWriter::writePlants() const {
 }
 
 void FolderWriter::writeStations() const {
-    table("stations", [&](CsvWriter& csv) {
+    files_.table("stations", [&](CsvWriter& csv) {
         for (const core::Station& station : shelves_.stations)
             csv.text(station.name)
                 .text(method_(station.method).name)
@@ -165,16 +137,18 @@ void FolderWriter::writeStations() const {
                 .number(station.walkingOrder)
                 .text(station.note)
                 .truth(station.isRetired)
+                .truth(station.isStaggered)
+                .text(station.blocked)
                 .endRow();
     });
 }
 
 void FolderWriter::writeMedia() const {
-    table("media", [&](CsvWriter& csv) {
+    files_.table("media", [&](CsvWriter& csv) {
         for (const core::Medium& medium : shelves_.media)
             csv.text(medium.name).text(medium.note).truth(medium.isRetired).endRow();
     });
-    table("medium_components", [&](CsvWriter& csv) {
+    files_.table("medium_components", [&](CsvWriter& csv) {
         for (const core::Medium& medium : shelves_.media)
             for (const core::MediumComponent& component : medium.components)
                 csv.text(medium.name).text(component.name).figure(component.parts).endRow();
@@ -182,7 +156,7 @@ void FolderWriter::writeMedia() const {
 }
 
 void FolderWriter::writeTreatments() const {
-    table("treatments", [&](CsvWriter& csv) {
+    files_.table("treatments", [&](CsvWriter& csv) {
         for (const core::Treatment& treatment : shelves_.treatments)
             csv.text(treatment.name)
                 .text(core::wordFor(treatment.carrier))
@@ -192,7 +166,7 @@ void FolderWriter::writeTreatments() const {
                 .truth(treatment.isRetired)
                 .endRow();
     });
-    table("treatment_auxins", [&](CsvWriter& csv) {
+    files_.table("treatment_auxins", [&](CsvWriter& csv) {
         for (const core::Treatment& treatment : shelves_.treatments)
             for (const core::Auxin& auxin : treatment.auxins)
                 csv.text(treatment.name)
@@ -218,7 +192,7 @@ void FolderWriter::writeSessions() {
     });
     std::map<core::Date, int> onDay, written;
     for (const core::Session* session : sessions) ++onDay[session->date];
-    table("sessions", [&](CsvWriter& csv) {
+    files_.table("sessions", [&](CsvWriter& csv) {
         for (const core::Session* session : sessions) {
             const std::string day = core::isoText(session->date);
             const int number = ++written[session->date];
@@ -236,7 +210,7 @@ void FolderWriter::writeBatches() const {
     const ById treatment(shelves_.treatments);
     const ById kind(shelves_.cuttingKinds);
     const ById trial(shelves_.trials);
-    table("batches", [&](CsvWriter& csv) {
+    files_.table("batches", [&](CsvWriter& csv) {
         for (const auto& [batch, checks] : records_.batches) {
             const auto label = sessionLabel_.find(batch.session.value);
             const core::Treatment& treated = treatment(batch.treatment);
@@ -251,7 +225,8 @@ void FolderWriter::writeBatches() const {
                 .text(kind(batch.cuttingKind).name);
             csv.number(batch.stuck).text(trial(batch.trial).name).text(batch.block).text(batch.note);
             csv.text(label == sessionLabel_.end() ? std::string() : label->second);
-            csv.text(batch.closedOn ? core::isoText(*batch.closedOn) : std::string()).text(batch.closeReason).endRow();
+            csv.text(batch.closedOn ? core::isoText(*batch.closedOn) : std::string()).text(batch.closeReason);
+            csv.text(batch.positions).endRow();
         }
     });
 }
@@ -259,7 +234,7 @@ void FolderWriter::writeBatches() const {
 /// The first row of a check has its note and what is not a loss; each further cause has a row of its own.
 void FolderWriter::writeChecks() const {
     const ById cause(shelves_.lossCauses);
-    table("checks", [&](CsvWriter& csv) {
+    files_.table("checks", [&](CsvWriter& csv) {
         for (const auto& [batch, checks] : records_.batches)
             for (const core::Check& check : checks) {
                 std::vector<core::Loss> losses = check.losses;

@@ -9,6 +9,8 @@
 
 #include "db/tables/batch_table.h"
 #include "db/tables/check_table.h"
+#include "db/tables/expense_table.h"
+#include "db/tables/photo_table.h"
 
 namespace db {
 
@@ -46,7 +48,7 @@ Changeset inverted(Connection& connection, const Changeset& changeset) {
     return {first, first + size};
 }
 
-/// Gathers the batches whose own row or whose checks changed.
+/// Gathers the batches whose own row changed, or what belongs to them: checks, photos, expenses.
 class TouchedBatches {
   public:
     explicit TouchedBatches(Connection& connection) : connection_(connection) {}
@@ -56,7 +58,9 @@ class TouchedBatches {
         const auto& known = row.change == RowChange::Insert ? row.after : row.before;
         if (table == "batches") batches_.insert(known[0].value_or(0));
         if (table == "sessions") sessions_.insert(known[0].value_or(0));
-        if (table == "check_losses") lossesOf_.insert(known[0].value_or(0));
+        if (table == "check_losses" || table == "check_findings") lossesOf_.insert(known[0].value_or(0));
+        if (table == "photos") seeOwned(row, photos_);
+        if (table == "expenses") seeOwned(row, expenses_);
         if (table != "checks") return;
         const std::int64_t check = known[0].value_or(0);
         lossesOf_.insert(check);
@@ -65,6 +69,10 @@ class TouchedBatches {
     }
 
     std::vector<core::BatchId> found() {
+        for (const std::int64_t photo : photos_)
+            if (const auto there = photoIn(connection_, {photo})) batches_.insert(there->batch.value);
+        for (const std::int64_t expense : expenses_)
+            if (const auto there = expenseIn(connection_, {expense})) batches_.insert(there->batch.value);
         for (const std::int64_t check : lossesOf_) {
             const auto known = batchOf_.find(check);
             batches_.insert(known != batchOf_.end() ? known->second : batchOfCheck(connection_, {check}).value);
@@ -78,8 +86,16 @@ class TouchedBatches {
     }
 
   private:
+    /// A row whose second column is its batch: when that is not among what changed, the row is there to be asked.
+    void seeOwned(const ChangedRow& row, std::set<std::int64_t>& toAsk) {
+        const auto& known = row.change == RowChange::Insert ? row.after : row.before;
+        for (const auto* values : {&row.before, &row.after})
+            if (values->size() > 1 && (*values)[1]) batches_.insert(*(*values)[1]);
+        if (row.change == RowChange::Update) toAsk.insert(known[0].value_or(0));
+    }
+
     Connection& connection_;
-    std::set<std::int64_t> batches_, sessions_, lossesOf_;
+    std::set<std::int64_t> batches_, sessions_, lossesOf_, photos_, expenses_;
     std::unordered_map<std::int64_t, std::int64_t> batchOf_;
 };
 

@@ -6,8 +6,13 @@
 #include "db/history/changeset.h"
 #include "db/history/history.h"
 #include "db/tables/batch_table.h"
+#include "db/tables/care_table.h"
+#include "db/tables/check_schedule_table.h"
+#include "db/tables/expense_table.h"
 #include "db/tables/medium_table.h"
+#include "db/tables/photo_table.h"
 #include "db/tables/plant_table.h"
+#include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
 #include "db/tables/station_table.h"
 #include "db/tables/stock_plant_table.h"
@@ -34,6 +39,11 @@ std::vector<std::string> writtenFromNowhere(Connection& connection) {
     require(allMedia(connection), "media");
     require(allTreatments(connection), "treatments");
     require(allTrials(connection), "trials");
+    require(allCheckSchedules(connection), "check schedules");
+    require(allReadings(connection), "readings");
+    require(allCare(connection), "entries of care");
+    require(allPhotos(connection), "photos");
+    require(allExpenses(connection), "expenses");
     return sentences;
 }
 

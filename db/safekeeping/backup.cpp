@@ -6,6 +6,7 @@
 #include <chrono>
 #include <system_error>
 
+#include "core/units/moment.h"
 #include "db/failure.h"
 #include "db/inside.h"
 #include "db/safekeeping/checked_copy.h"
@@ -39,7 +40,7 @@ bool isMoment(std::string_view text) {
 std::filesystem::path freeBackupName(const std::filesystem::path& logbook, std::chrono::sys_seconds moment) {
     const auto named = [&] {
         return backupFolder(logbook) /
-               (logbook.stem().string() + ' ' + fileNameMoment(momentText(moment)) + std::string(logbookEnding));
+               (logbook.stem().string() + ' ' + fileNameMoment(core::isoText(moment)) + std::string(logbookEnding));
     };
     while (std::filesystem::exists(named())) moment += std::chrono::seconds(1);
     return named();
@@ -68,7 +69,7 @@ std::filesystem::path backUpAutomatically(const Logbook& logbook, bool always, i
     if (file.empty()) return {};
     const std::chrono::sys_seconds now = logbook.inside().options.clock();
     const auto before = backupsOf(file);
-    const bool hasTodays = !before.empty() && before.front().madeAt.substr(0, 10) >= momentText(now).substr(0, 10);
+    const bool hasTodays = !before.empty() && before.front().madeAt.substr(0, 10) >= core::isoText(now).substr(0, 10);
     if (hasTodays && !always) return {};
     const auto to = freeBackupName(file, now);
     makeFolder(backupFolder(file));

@@ -1,13 +1,22 @@
 // SPDX-License-Identifier: MIT
 #include "db/safekeeping/verify.h"
 
+#include <map>
+
 #include "core/batch/batch_rules.h"
 #include "core/batch/check_rules.h"
+#include "core/batch/position_rules.h"
+#include "core/event_rules.h"
 #include "core/shelf_rules.h"
 #include "db/history/changeset.h"
 #include "db/history/history.h"
 #include "db/inside.h"
 #include "db/safekeeping/audit.h"
+#include "db/tables/batch_table.h"
+#include "db/tables/care_table.h"
+#include "db/tables/expense_table.h"
+#include "db/tables/photo_table.h"
+#include "db/tables/reading_table.h"
 #include "db/transaction.h"
 
 namespace db {
@@ -29,6 +38,7 @@ class Verifying {
             verifyFile(connection);
             verifyShelves();
             verifyBatches();
+            verifyEvents(connection);
             verifyHistory(connection, inside.schemaVersion);
         });
         return std::move(verification_);
@@ -65,12 +75,15 @@ class Verifying {
         each(shelves_.cuttingKinds, "A kind of cutting");
         each(shelves_.lossCauses, "A cause of loss");
         each(shelves_.trials, "A trial");
+        each(shelves_.checkSchedules, "A check schedule");
         for (const core::Session& session : logbook_.sessions())
             faults("The session of " + core::isoText(session.date), core::faultsIn(session, today_));
     }
 
     void verifyBatches() {
-        for (const core::BatchRecord& record : logbook_.batchRecords()) {
+        const std::vector<core::BatchRecord> records = logbook_.batchRecords();
+        verifyPositions(records);
+        for (const core::BatchRecord& record : records) {
             ++verification_.batches;
             verification_.checks += static_cast<int>(record.checks.size());
             faults(record.batch.code, core::faultsIn(record.batch, record.checks, shelves_, today_));
@@ -81,6 +94,34 @@ class Verifying {
                        core::faultsIn(record.checks[i], record.batch, others, shelves_, today_));
             }
         }
+    }
+
+    void verifyPositions(const std::vector<core::BatchRecord>& records) {
+        std::map<core::StationId, std::vector<core::HeldPosition>> held;
+        for (const core::BatchRecord& record : records) {
+            if (record.batch.positions.empty()) continue;
+            // Each is judged with those before it, so that two in one place are one fault.
+            std::vector<core::HeldPosition>& there = held[record.batch.station];
+            faults(record.batch.code, core::faultsInPositions(record.batch, record.checks, shelves_, there));
+            const auto own = core::heldPositions(record);
+            there.insert(there.end(), own.begin(), own.end());
+        }
+    }
+
+    /// The moment of an event is judged against the end of today, since verifying has no clock.
+    void verifyEvents(Connection& connection) {
+        const core::Moment now = std::chrono::sys_days(today_) + std::chrono::days(1);
+        for (const core::Reading& reading : allReadings(connection))
+            faults("A reading of " + core::isoText(reading.readAt), core::faultsIn(reading, shelves_, now));
+        for (const core::Care& care : allCare(connection))
+            faults("Care of " + core::isoText(care.doneAt), core::faultsIn(care, shelves_, now));
+        for (const core::Photo& photo : allPhotos(connection))
+            if (const auto batch = batchIn(connection, photo.batch))
+                faults("A photo of " + batch->code,
+                       core::faultsIn(photo, imageOf(connection, photo.id), *batch, today_));
+        for (const core::Expense& expense : allExpenses(connection))
+            if (const auto batch = batchIn(connection, expense.batch))
+                faults("An expense for " + batch->code, core::faultsIn(expense, *batch, today_));
     }
 
     /// Changesets of the present schema are walked whole; those that a migration has sealed are never applied again.

@@ -53,13 +53,35 @@ void renameIn(core::BatchRecord& record, const core::BatchId number, const Renam
         each.id.value = ++check;
         each.batch = number;
         for (core::Loss& loss : each.losses) rename(loss.cause, causes);
+        for (core::Finding& finding : each.findings) rename(finding.cause, causes);
     }
+}
+
+/// What happened at stations and to batches, in an order of its own content.
+void numberEvents(core::Records& records, const Renaming& stations, const Renaming& batches) {
+    for (core::Reading& reading : records.readings) rename(reading.station, stations);
+    for (core::Care& care : records.care) rename(care.station, stations);
+    for (core::Expense& expense : records.expenses) rename(expense.batch, batches);
+    for (core::PhotoRecord& record : records.photos) rename(record.photo.batch, batches);
+    sortAndNumber(records.readings,
+                  [](const core::Reading& r) { return std::tuple(r.readAt, r.station, r.quantity, r.value, r.note); });
+    sortAndNumber(records.care, [](const core::Care& c) { return std::tuple(c.doneAt, c.station, c.kind, c.note); });
+    sortAndNumber(records.expenses,
+                  [](const core::Expense& e) { return std::tuple(e.spentOn, e.batch, e.what, e.hundredths); });
+    std::ranges::sort(records.photos, {}, [](const core::PhotoRecord& record) {
+        return std::tuple(record.photo.takenOn, record.photo.batch, record.photo.caption, record.image);
+    });
+    std::int64_t number = 0;
+    for (core::PhotoRecord& record : records.photos) record.photo.id.value = ++number;
 }
 
 }  // namespace
 
 core::Records withPlainIds(core::Records records) {
     core::Shelves& shelves = records.shelves;
+    const Renaming schedules = sortAndNumber(shelves.checkSchedules, nameOf<core::CheckSchedule>);
+    for (core::Plant& plant : shelves.plants) rename(plant.checkSchedule, schedules);
+    for (core::Method& method : shelves.methods) rename(method.checkSchedule, schedules);
     const Renaming plants =
         sortAndNumber(shelves.plants, [](const core::Plant& p) { return std::tuple(p.botanicalName, p.cultivar); });
     for (core::StockPlant& stockPlant : shelves.stockPlants) rename(stockPlant.plant, plants);
@@ -76,6 +98,7 @@ core::Records withPlainIds(core::Records records) {
     const Renaming sessions = numberSessions(records);
     std::ranges::sort(records.batches, {}, [](const core::BatchRecord& record) { return record.batch.code; });
     std::int64_t number = 0;
+    Renaming batches{{0, 0}};
     for (core::BatchRecord& record : records.batches) {
         core::Batch& batch = record.batch;
         rename(batch.plant, plants);
@@ -87,8 +110,10 @@ core::Records withPlainIds(core::Records records) {
         rename(batch.cuttingKind, kinds);
         rename(batch.trial, trials);
         rename(batch.session, sessions);
-        renameIn(record, core::BatchId{++number}, causes);
+        batches[batch.id.value] = ++number;
+        renameIn(record, core::BatchId{number}, causes);
     }
+    numberEvents(records, stations, batches);
     return records;
 }
 

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "tests/db/exchange/random_records.h"
 
+#include <algorithm>
 #include <array>
+#include <map>
 #include <random>
+
+#include "core/batch/position_rules.h"
 
 namespace support {
 
@@ -47,11 +51,14 @@ class RandomWriter {
 
     core::Records write() {
         writeFacts();
+        writeSchedules();
         writePlants();
         writePlaces();
         writeRecipes();
         const int sessions = below(6);
         for (int i = 0; i < sessions; ++i) writeSession();
+        for (const core::Station& station : records_.shelves.stations) writeRounds(station.id);
+        for (const core::BatchRecord& record : records_.batches) writeBelongings(record.batch);
         return std::move(records_);
     }
 
@@ -88,7 +95,22 @@ class RandomWriter {
                  .level = 0.8 + below(19) / 100.0,
                  .paper = chance() ? "A4" : "Letter",
                  .isInvented = chance(),
+                 .interval = chance() ? "wilson" : "clopper_pearson",
+                 .units = {.temperature = static_cast<core::TemperatureUnit>(below(2)),
+                           .ec = static_cast<core::EcUnit>(below(5)),
+                           .volume = static_cast<core::VolumeUnit>(below(2)),
+                           .length = static_cast<core::LengthUnit>(below(2))},
+                 .currency = chance() ? "EUR" : "CHF",
                  .citation = note()};
+    }
+
+    void writeSchedules() {
+        for (int count = below(3); count > 0; --count)
+            records_.shelves.checkSchedules.push_back({.id = {nextId()},
+                                                       .name = name(),
+                                                       .firstAfterDays = 1 + below(30),
+                                                       .everyDays = 1 + below(30),
+                                                       .isRetired = chance()});
     }
 
     void writePlants() {
@@ -101,6 +123,7 @@ class RandomWriter {
                               .commonName = text(),
                               .isProtected = chance(),
                               .usualRootingDaysHigh = {},
+                              .checkSchedule = oneOf(shelves.checkSchedules, true),
                               .note = note(),
                               .isRetired = chance()};
             if (chance()) plant.usualRootingDaysHigh = 1 + below(300);
@@ -118,7 +141,10 @@ class RandomWriter {
     void writePlaces() {
         core::Shelves& shelves = records_.shelves;
         for (int i = 0; i < 3; ++i)
-            shelves.methods.push_back({.id = {nextId()}, .name = name(), .isRetired = chance()});
+            shelves.methods.push_back({.id = {nextId()},
+                                       .name = name(),
+                                       .checkSchedule = oneOf(shelves.checkSchedules, true),
+                                       .isRetired = chance()});
         const int count = below(5);
         for (int i = 0; i < count; ++i)
             shelves.stations.push_back({.id = {nextId()},
@@ -129,6 +155,12 @@ class RandomWriter {
                                         .walkingOrder = below(9),
                                         .note = note(),
                                         .isRetired = chance()});
+        for (core::Station& station : shelves.stations) {
+            station.isStaggered = chance();
+            if (station.hasLayout() && chance())
+                station.blocked = core::textOf(
+                    {{below(station.rows), below(station.columns)}, {below(station.rows), below(station.columns)}});
+        }
         const int kinds = below(4);
         for (int i = 0; i < kinds; ++i)
             shelves.cuttingKinds.push_back({.id = {nextId()}, .name = name(), .isRetired = chance()});
@@ -205,13 +237,86 @@ class RandomWriter {
         batch.stuck = 1 + below(60);
         batch.block = text();
         batch.note = note();
+        std::vector<core::Position> positions = placesFor(batch);
+        batch.positions = core::textOf(positions);
         core::BatchRecord record{.batch = batch, .checks = {}};
         writeChecks(record);
+        if (!positions.empty()) find(record, std::move(positions));
         if (below(4) == 0) {
             record.batch.closedOn = core::addDays(session.date, 200);
             record.batch.closeReason = name();
         }
         return record;
+    }
+
+    /// Each position of a station once, since any of the batches may be open.
+    std::vector<core::Position> placesFor(const core::Batch& batch) {
+        const core::Station* station = core::find(records_.shelves.stations, batch.station);
+        if (station == nullptr || chance()) return {};
+        std::vector<core::HeldPosition>& taken = taken_[batch.station.value];
+        auto places = core::freePositions(*station, taken, batch.stuck);
+        if (static_cast<int>(places.size()) < batch.stuck) return {};
+        for (const core::Position place : places) taken.push_back({place, batch.code});
+        return places;
+    }
+
+    /// Some of what the checks count falls on positions.
+    void find(core::BatchRecord& record, std::vector<core::Position> left) {
+        for (core::Check& check : record.checks) {
+            const auto found = [&](int count, core::Outcome outcome, core::LossCauseId cause) {
+                for (; count > 0 && chance(); --count) {
+                    check.findings.push_back({.position = left.back(), .outcome = outcome, .cause = cause});
+                    left.pop_back();
+                }
+            };
+            found(check.rooted, core::Outcome::Rooted, {});
+            for (const core::Loss& loss : check.losses) found(loss.count, core::Outcome::Lost, loss.cause);
+            found(check.withdrawn, core::Outcome::Withdrawn, {});
+            std::ranges::sort(check.findings, {}, &core::Finding::position);
+        }
+    }
+
+    core::Moment moment() {
+        return std::chrono::sys_days(std::chrono::year(2025) / 3 / 1) + std::chrono::seconds(below(20'000'000));
+    }
+
+    void writeRounds(core::StationId station) {
+        for (int count = below(6); count > 0; --count) {
+            const core::Quantity quantity = core::allQuantities[static_cast<std::size_t>(below(8))];
+            const core::QuantityFacts& facts = core::factsOf(quantity);
+            records_.readings.push_back({.id = {nextId()},
+                                         .station = station,
+                                         .quantity = quantity,
+                                         .readAt = moment(),
+                                         .value = facts.low + (facts.high - facts.low) * below(1000) / 999.0,
+                                         .note = note()});
+        }
+        for (int count = below(4); count > 0; --count)
+            records_.care.push_back({.id = {nextId()},
+                                     .station = station,
+                                     .doneAt = moment(),
+                                     .kind = core::allCareKinds[static_cast<std::size_t>(below(8))],
+                                     .note = name()});
+    }
+
+    void writeBelongings(const core::Batch& batch) {
+        for (int count = below(3); count > 0; --count)
+            records_.expenses.push_back({.id = {nextId()},
+                                         .batch = batch.id,
+                                         .spentOn = core::addDays(batch.stuckOn, below(90)),
+                                         .what = name(),
+                                         .hundredths = below(100'000)});
+        for (int count = below(3); count > 0; --count) {
+            core::PhotoRecord record{.photo = {.id = {nextId()},
+                                               .batch = batch.id,
+                                               .takenOn = core::addDays(batch.stuckOn, below(90)),
+                                               .caption = text()},
+                                     .image = chance() ? core::ImageBytes{0xFF, 0xD8, 0xFF, 0xE0}
+                                                       : core::ImageBytes{0x89, 'P', 'N', 'G', '\r'}};
+            for (int bytes = below(3000); bytes > 0; --bytes)
+                record.image.push_back(static_cast<std::uint8_t>(below(256)));
+            records_.photos.push_back(std::move(record));
+        }
     }
 
     void writeChecks(core::BatchRecord& record) {
@@ -246,6 +351,7 @@ class RandomWriter {
     std::int64_t id_{};
     int names_{};
     int codes_{};
+    std::map<std::int64_t, std::vector<core::HeldPosition>> taken_;  // by station
 };
 
 }  // namespace

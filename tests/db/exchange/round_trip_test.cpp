@@ -29,6 +29,11 @@ void expectSame(const core::Records& got, const core::Records& wanted) {
     EXPECT_EQ(one.shelves.trials, other.shelves.trials);
     EXPECT_EQ(one.sessions, other.sessions);
     EXPECT_EQ(one.batches, other.batches);
+    EXPECT_EQ(one.shelves.checkSchedules, other.shelves.checkSchedules);
+    EXPECT_EQ(one.readings, other.readings);
+    EXPECT_EQ(one.care, other.care);
+    EXPECT_EQ(one.expenses, other.expenses);
+    EXPECT_EQ(one.photos, other.photos);
 }
 
 core::Records importedFrom(const std::filesystem::path& folder) {
@@ -62,15 +67,22 @@ TEST(ExchangeRoundTrip, GivesTheSameRecordsForAnyLogbook) {
 
 TEST(ExchangeRoundTrip, GivesTheSameLogbookForTheDemo) {
     const support::TemporaryFolder folder;
-    const core::Records records = core::demoSeason({.batches = 60, .seed = 3, .today = support::lateDay});
+    core::Records records = core::demoSeason({.batches = 60, .seed = 3, .today = support::lateDay});
+    for (int number = 1; number <= 3; ++number)
+        records.photos.push_back({.photo = {.id = {number},
+                                            .batch = records.batches.back().batch.id,
+                                            .takenOn = records.batches.back().batch.stuckOn,
+                                            .caption = "day 1"},
+                                  .image = {0xFF, 0xD8, 0xFF, static_cast<std::uint8_t>(9 - number)}});
     const db::Logbook logbook = logbookWith(records);
     expectSame(logbook.records(), records);
     db::exportFolder(logbook, folder / "first");
     const db::Logbook copy = logbookWith(importedFrom(folder / "first"));
     expectSame(copy.records(), logbook.records());
     db::exportFolder(copy, folder / "second");
-    for (const auto& entry : std::filesystem::directory_iterator(folder / "first")) {
-        const std::string name = entry.path().filename().string();
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(folder / "first")) {
+        if (entry.is_directory()) continue;
+        const std::string name = entry.path().lexically_relative(folder / "first").string();
         EXPECT_EQ(folder.read("first/" + name), folder.read("second/" + name)) << name;
     }
 }

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+// The files of an exchange folder while it is written, and things found by id for its rows.
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <ostream>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "db/exchange/csv_writer.h"
+
+namespace db {
+
+/// Things by id: a logbook may have tens of thousands of batches, and each names eight of them.
+template <class Thing>
+class ById {
+  public:
+    explicit ById(const std::vector<Thing>& things) {
+        for (const Thing& thing : things) things_.emplace(thing.id.value, &thing);
+    }
+    /// Where there is none: a blank one.
+    const Thing& operator()(decltype(Thing::id) id) const {
+        const auto found = things_.find(id.value);
+        return found == things_.end() ? blank_ : *found->second;
+    }
+
+  private:
+    std::unordered_map<std::int64_t, const Thing*> things_;
+    Thing blank_{};
+};
+
+class TableFiles {
+  public:
+    explicit TableFiles(std::filesystem::path folder) : folder_(std::move(folder)) {}
+
+    [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+    /// Throws LogbookError when the disk fails.
+    void file(const std::string& name, const std::function<void(std::ostream&)>& fill) const;
+    /// With its heading.
+    void table(std::string_view name, const std::function<void(CsvWriter&)>& fill) const;
+
+  private:
+    std::filesystem::path folder_;
+};
+
+}  // namespace db

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: MIT
+#include "db/exchange/write_events.h"
+
+#include <algorithm>
+#include <tuple>
+#include <unordered_map>
+
+#include "db/logbook_error.h"
+
+namespace db {
+
+namespace {
+
+/// In an order that comes from what is in them, not from ids, so that a copy of the logbook gives the same file.
+template <class Thing, class Key>
+std::vector<const Thing*> inOrderOf(const std::vector<Thing>& things, const Key& key) {
+    std::vector<const Thing*> sorted;
+    for (const Thing& thing : things) sorted.push_back(&thing);
+    std::ranges::stable_sort(sorted, [&](const Thing* a, const Thing* b) { return key(*a) < key(*b); });
+    return sorted;
+}
+
+using Codes = std::unordered_map<std::int64_t, std::string>;
+
+Codes codesOf(const core::Records& records) {
+    Codes codes;
+    for (const core::BatchRecord& record : records.batches) codes.emplace(record.batch.id.value, record.batch.code);
+    return codes;
+}
+
+std::string codeIn(const Codes& codes, core::BatchId batch) {
+    const auto found = codes.find(batch.value);
+    return found == codes.end() ? std::string() : found->second;
+}
+
+void writeFindings(const core::Records& records, const TableFiles& files) {
+    const ById cause(records.shelves.lossCauses);
+    files.table("findings", [&](CsvWriter& csv) {
+        for (const auto& [batch, checks] : records.batches)
+            for (const core::Check& check : checks)
+                for (const core::Finding& finding : check.findings)
+                    csv.text(batch.code)
+                        .text(core::isoText(check.checkedOn))
+                        .text(core::nameOf(finding.position))
+                        .text(core::wordFor(finding.outcome))
+                        .text(cause(finding.cause).name)
+                        .endRow();
+    });
+}
+
+void writeReadings(const core::Records& records, const TableFiles& files) {
+    const ById station(records.shelves.stations);
+    const auto readings = inOrderOf(records.readings, [&](const core::Reading& reading) {
+        return std::tuple(reading.readAt, std::string_view(station(reading.station).name), reading.quantity,
+                          reading.value, std::string_view(reading.note));
+    });
+    files.table("readings", [&](CsvWriter& csv) {
+        for (const core::Reading* reading : readings)
+            csv.text(station(reading->station).name)
+                .text(core::factsOf(reading->quantity).word)
+                .text(core::isoText(reading->readAt))
+                .figure(reading->value)
+                .text(reading->note)
+                .endRow();
+    });
+}
+
+void writeCare(const core::Records& records, const TableFiles& files) {
+    const ById station(records.shelves.stations);
+    const auto all = inOrderOf(records.care, [&](const core::Care& care) {
+        return std::tuple(care.doneAt, std::string_view(station(care.station).name), care.kind,
+                          std::string_view(care.note));
+    });
+    files.table("care", [&](CsvWriter& csv) {
+        for (const core::Care* care : all)
+            csv.text(station(care->station).name)
+                .text(core::isoText(care->doneAt))
+                .text(core::wordFor(care->kind))
+                .text(care->note)
+                .endRow();
+    });
+}
+
+void writeExpenses(const core::Records& records, const Codes& codes, const TableFiles& files) {
+    const auto expenses = inOrderOf(records.expenses, [&](const core::Expense& expense) {
+        return std::tuple(expense.spentOn, codeIn(codes, expense.batch), std::string_view(expense.what),
+                          expense.hundredths);
+    });
+    files.table("expenses", [&](CsvWriter& csv) {
+        for (const core::Expense* expense : expenses)
+            csv.text(codeIn(codes, expense->batch))
+                .text(core::isoText(expense->spentOn))
+                .text(expense->what)
+                .figure(static_cast<double>(expense->hundredths) / 100)
+                .endRow();
+    });
+}
+
+/// "photos/0001.jpg": what a picture is told by its first byte.
+std::string fileOfPhoto(std::size_t number, const core::ImageBytes& image) {
+    constexpr std::uint8_t firstOfPng = 0x89;
+    constexpr std::size_t digits = 4;
+    std::string name = std::to_string(number);
+    name.insert(0, name.size() < digits ? digits - name.size() : 0, '0');
+    return "photos/" + name + (!image.empty() && image.front() == firstOfPng ? ".png" : ".jpg");
+}
+
+void writePhotos(const core::Records& records, const Codes& codes, const TableFiles& files) {
+    const auto photos = inOrderOf(records.photos, [&](const core::PhotoRecord& record) {
+        const std::string_view image(reinterpret_cast<const char*>(record.image.data()), record.image.size());
+        return std::tuple(record.photo.takenOn, codeIn(codes, record.photo.batch),
+                          std::string_view(record.photo.caption), image);
+    });
+    std::error_code failed;
+    if (!photos.empty() && !std::filesystem::create_directory(files.folder() / "photos", failed))
+        throw LogbookError("The folder for the photos can't be made: " + failed.message() + ".");
+    files.table("photos", [&](CsvWriter& csv) {
+        for (std::size_t place = 0; place < photos.size(); ++place) {
+            const auto& [photo, image] = *photos[place];
+            const std::string name = fileOfPhoto(place + 1, image);
+            files.file(name, [&bytes = image](std::ostream& out) {
+                out.write(reinterpret_cast<const char*>(bytes.data()), static_cast<std::streamsize>(bytes.size()));
+            });
+            csv.text(codeIn(codes, photo.batch))
+                .text(core::isoText(photo.takenOn))
+                .text(photo.caption)
+                .text(name)
+                .endRow();
+        }
+    });
+}
+
+}  // namespace
+
+void writeEvents(const core::Records& records, const TableFiles& files) {
+    const Codes codes = codesOf(records);
+    writeFindings(records, files);
+    writeReadings(records, files);
+    writeCare(records, files);
+    writeExpenses(records, codes, files);
+    writePhotos(records, codes, files);
+}
+
+}  // namespace db
