@@ -182,6 +182,13 @@ void Canvas::fill(const QRectF& area, const QColor& color) {
     painter_.fillRect(area, color);
 }
 
+void Canvas::image(const QRectF& area, const QImage& image) {
+    painter_.save();
+    painter_.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter_.drawImage(area, image);
+    painter_.restore();
+}
+
 void Canvas::marker(const QPointF& place, Marker marker, double sizeInEms, const QColor& color) {
     const double half = sizeInEms * em_ / 2;
     const auto corner = [&](double right, double down) { return place + QPointF(right * half, down * half); };

@@ -74,7 +74,7 @@ class CurvePainter {
     void makePanels() {
         main_.hasTints = loss_.hasTints = hasTints(picture_);
         for (const Curve& curve : picture_.curves) {
-            const QString share = shareText(lastShare(curve.rooted));
+            const QString share = shareText(curve.counted.value_or(lastShare(curve.rooted)));
             main_.curves.push_back(
                 {.shares = curve.rooted,
                  .series = curve.series,

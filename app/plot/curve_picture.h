@@ -18,6 +18,7 @@ struct Curve {
     QString name;
     std::size_t series{};
     int stuck{};
+    std::optional<double> counted{};  // beside its end, where it is told as a share of those counted
     std::vector<core::DayShare> rooted;
     std::vector<core::DayShare> lost;     // may be empty
     std::vector<core::LookCounts> looks;  // may be empty: then no rows below

@@ -158,6 +158,7 @@ std::shared_ptr<const Figure> rootedByDayFigure(const core::BatchSummary& summar
         picture.curves.push_back({.name = RootedWords::tr("own past"),
                                   .series = 1,
                                   .stuck = summary.past.assessed,
+                                  .counted = summary.past.rate,
                                   .rooted = summary.past.rootedByDay,
                                   .lost = {},
                                   .looks = {}});

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+// What happened around a batch beside its checks: readings and care of its station while it stood there, its photos, what it cost.
+#pragma once
+
+#include <QString>
+#include <vector>
+
+#include "core/records.h"
+
+namespace db {
+class Logbook;
+}
+
+namespace plot {
+
+struct BatchLife {
+    QString station;     // its name; empty: the batch has none on record
+    core::Date until{};  // the day on which it ended, or today
+    std::vector<core::Reading> readings;
+    std::vector<core::Care> care;
+    std::vector<core::Photo> photos;
+    std::vector<core::Expense> expenses;
+};
+
+/// The last day of a batch: closed by hand, or nothing left undecided, or today.
+[[nodiscard]] core::Date lastDayOf(const core::BatchRecord& record, core::Date today);
+[[nodiscard]] BatchLife batchLifeOf(const db::Logbook& logbook, const core::BatchRecord& record,
+                                    const core::Shelves& shelves, core::Date today);
+
+}  // namespace plot

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#include "app/plot/batch_strip_values.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/plot/number_text.h"
+
+namespace plot {
+
+std::vector<double> valueTicks(double low, double high) {
+    const double rough = (high - low) / 2;
+    const double power = std::pow(10, std::floor(std::log10(rough)));
+    double step = 10 * power;
+    for (const double times : {5.0, 2.0, 1.0})
+        if (times * power >= 0.5 * rough) step = times * power;
+    std::vector<double> ticks;
+    for (double i = std::ceil(low / step - 1e-9); i * step <= high + 1e-9 * step; ++i) ticks.push_back(i * step);
+    return ticks;
+}
+
+QString tickText(double tick, double step) {
+    return decimalText(tick, std::clamp(static_cast<int>(std::ceil(-std::log10(step) - 1e-9)), 0, 3));
+}
+
+Scale valueScaleOf(const StripPanel& panel, double bottom, double top) {
+    double low = panel.points.front().value, high = low;
+    for (const StripPoint& point : panel.points) low = std::min(low, point.value), high = std::max(high, point.value);
+    if (panel.band) low = std::min(low, panel.band->low), high = std::max(high, panel.band->high);
+    const double room = high > low ? 0.12 * (high - low) : std::max(0.1 * std::abs(high), 0.5);
+    return {.low = low - room, .high = high + room, .start = bottom, .end = top};
+}
+
+}  // namespace plot
