@@ -49,7 +49,8 @@ void CompareCommand::declare(Options& options) {
     options.option("--level", "L", tr("of the intervals, between 0 and 1 (the logbook's)"), level_);
     options.option(
         "--interval", "NAME",
-        tr("of each arm's rate: wilson, wilson_continuity, clopper_pearson, jeffreys, agresti_coull or mid_p (wilson)"),
+        tr("of each arm's rate: wilson, wilson_continuity, clopper_pearson, jeffreys, agresti_coull or mid_p (the "
+           "logbook's)"),
         interval_);
     options.option("--margin", "M", tr("\"as good as, within M of 100\", such as 10 (not asked)"), margin_);
     options.flag("--json", tr("for machines"), isJson_);

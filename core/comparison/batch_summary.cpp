@@ -7,15 +7,9 @@
 #include "core/comparison/english.h"
 #include "core/comparison/spread.h"
 #include "stats/overdispersion/tray_interval.h"
-#include "stats/proportion/wilson_interval.h"
 
 namespace core {
 namespace {
-
-Limits wilsonLimits(int rooted, int of, double level) {
-    const stats::Interval interval = stats::wilsonInterval(rooted, of, level);
-    return {.low = interval.low, .high = interval.high};
-}
 
 // Of the same plant by the same method, this one among them.
 std::vector<Course> likeCourses(const Batch& batch, std::span<const BatchRecord> all, int horizonDay, Date today) {
@@ -34,7 +28,7 @@ std::vector<Course> earlierAmong(std::span<const Course> like, const Batch& batc
     return courses;
 }
 
-OwnPast ownPast(std::span<const Course> courses, double level) {
+OwnPast ownPast(std::span<const Course> courses, RateInterval interval, double level) {
     OwnPast past;
     past.batches = static_cast<int>(courses.size());
     std::vector<stats::Tray> trays;
@@ -46,7 +40,7 @@ OwnPast ownPast(std::span<const Course> courses, double level) {
     past.rootedByDay = rootingCurves(courses, {}).rootedByDay;
     if (past.assessed == 0) return past;
     past.rate = static_cast<double>(past.rooted) / past.assessed;
-    past.asCounted = wilsonLimits(past.rooted, past.assessed, level);
+    past.asCounted = rateLimits(interval, past.rooted, past.assessed, level);
     const stats::TrayInterval spread = stats::trayInterval(trays, level);
     if (spread.includesTrayVariation) past.withSpread = Limits{.low = spread.limits.low, .high = spread.limits.high};
     return past;
@@ -106,9 +100,10 @@ BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves, std::s
     const Batch& batch = record.batch;
     BatchSummary summary;
     summary.level = shelves.facts.level;
+    summary.interval = intervalOf(shelves.facts);
     summary.tally = tallyOf(batch, record.checks, today);
     summary.rate = batch.stuck > 0 ? static_cast<double>(summary.tally.rooted) / batch.stuck : 0;
-    summary.asCounted = wilsonLimits(summary.tally.rooted, batch.stuck, summary.level);
+    summary.asCounted = rateLimits(summary.interval, summary.tally.rooted, batch.stuck, summary.level);
     const Plant* plant = find(shelves.plants, batch.plant);
     const int horizonDay =
         plant != nullptr && plant->usualRootingDaysHigh ? *plant->usualRootingDaysHigh : shelves.facts.horizonDay;
@@ -123,7 +118,9 @@ BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves, std::s
     summary.losses = lossesOf(own, shelves, daysBetween(batch.stuckOn, today));
     const std::vector<Course> like = likeCourses(batch, all, horizonDay, today);
     const std::vector<Course> earlier = earlierAmong(like, batch);
-    summary.past = ownPast(earlier, summary.level);
+    summary.past = ownPast(earlier, summary.interval, summary.level);
+    summary.past.horizonDay = horizonDay;
+    std::erase_if(summary.past.rootedByDay, [&](const DayShare& share) { return share.day > horizonDay; });
     const stats::PooledSpread spread = pooledSpreadOf(all, horizonDay, summary.level);
     summary.againstPast = againstThePast(own.front(), earlier, horizonDay, spread);
     summary.chart = strikeChart(like, usualFalseAlarmRate, spread);

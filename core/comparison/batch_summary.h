@@ -12,19 +12,21 @@ namespace core {
 
 struct OwnPast {
     int batches{};
+    int horizonDay{};  // on which its cuttings are counted
     int rooted{};
     int assessed{};
     std::optional<double> rate;
     std::optional<Limits> asCounted;
     std::optional<Limits> withSpread;
-    std::vector<DayShare> rootedByDay;
+    std::vector<DayShare> rootedByDay;  // up to that day
 };
 
 struct BatchSummary {
-    Tally tally;         // today
-    double level{0.95};  // of every interval here: the logbook's
-    double rate{};       // rooted / stuck so far
-    Limits asCounted;    // Wilson on rooted / stuck
+    Tally tally;              // today
+    double level{0.95};       // of every interval here: the logbook's
+    RateInterval interval{};  // of asCounted, here and of the past: the logbook's
+    double rate{};            // rooted / stuck so far
+    Limits asCounted;         // of rooted / stuck
     std::vector<DayShare> rootedByDay;
     std::vector<DayShare> lostByDay;
     std::vector<LookCounts> looks;  // one for each of rootedByDay

@@ -194,9 +194,9 @@ Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& sh
     comparison.horizonDay = horizon.day;
     comparison.horizonReason = horizon.reason;
     comparison.level = level;
-    comparison.interval = question.interval;
+    comparison.interval = question.interval.value_or(intervalOf(shelves.facts));
     const std::vector<const BatchRecord*> asked = batchesOf(question, batches);
-    std::vector<ArmRecords> arms = armsOf(question.factor, shelves, asked, horizon.day, question.interval, level);
+    std::vector<ArmRecords> arms = armsOf(question.factor, shelves, asked, horizon.day, comparison.interval, level);
     const std::vector<double> steps = stepsOf(arms);
     fillCurves(question, horizon.day, level, steps, stop, arms);
     comparison.spread = spreadOf(batches, horizon.day, arms, level);

@@ -26,15 +26,15 @@ enum class Factor { Method, Treatment, Medium, CuttingKind };
 
 struct ComparisonQuestion {
     Factor factor{Factor::Method};
-    PlantId plant{};                              // unset: all plants
-    std::optional<int> horizonDay{};              // unset: see horizonFor()
-    std::optional<double> level{};                // unset: the logbook's
-    std::optional<TrialId> trial{};               // only this trial's batches
-    RateInterval interval{RateInterval::Wilson};  // of each arm's rate as counted
-    std::optional<double> margin{};               // "as good as, within": a share between 0 and 1; unset: not asked
-    int bootstrapReplicates{1000};                // at most; for the bands and the interval of the median day
-    int permutations{2000};                       // at most; for the test of two curves
-    std::uint32_t seed{20260101};                 // of both, so that the same records give the same figures
+    PlantId plant{};                         // unset: all plants
+    std::optional<int> horizonDay{};         // unset: see horizonFor()
+    std::optional<double> level{};           // unset: the logbook's
+    std::optional<TrialId> trial{};          // only this trial's batches
+    std::optional<RateInterval> interval{};  // of each arm's rate as counted; unset: the logbook's
+    std::optional<double> margin{};          // "as good as, within": a share between 0 and 1; unset: not asked
+    int bootstrapReplicates{1000};           // at most; for the bands and the interval of the median day
+    int permutations{2000};                  // at most; for the test of two curves
+    std::uint32_t seed{20260101};            // of both, so that the same records give the same figures
 };
 
 /// Of all arms at once.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/comparison/rate_interval.h"
 
+#include "core/records.h"
 #include "stats/proportion/agresti_coull_interval.h"
 #include "stats/proportion/clopper_pearson_interval.h"
 #include "stats/proportion/jeffreys_interval.h"
@@ -45,6 +46,10 @@ std::optional<RateInterval> rateIntervalFrom(std::string_view word) {
     for (const Offered& each : offered)
         if (each.word == word) return each.interval;
     return {};
+}
+
+RateInterval intervalOf(const LogbookFacts& facts) {
+    return rateIntervalFrom(facts.interval).value_or(RateInterval::Wilson);
 }
 
 Limits rateLimits(RateInterval interval, int rooted, int assessed, double level) {

@@ -10,6 +10,8 @@
 
 namespace core {
 
+struct LogbookFacts;
+
 enum class RateInterval { Wilson, WilsonContinuity, ClopperPearson, Jeffreys, AgrestiCoull, MidP };
 
 inline constexpr std::array everyRateInterval{RateInterval::Wilson,         RateInterval::WilsonContinuity,
@@ -21,6 +23,8 @@ inline constexpr std::array everyRateInterval{RateInterval::Wilson,         Rate
 /// For people: "Wilson", "Clopper and Pearson".
 [[nodiscard]] std::string_view nameOf(RateInterval interval);
 [[nodiscard]] std::optional<RateInterval> rateIntervalFrom(std::string_view word);
+/// The one that the logbook sets; Wilson's while its word says nothing to us.
+[[nodiscard]] RateInterval intervalOf(const LogbookFacts& facts);
 
 /// Domain: 0 <= rooted <= assessed, 0 < level < 1. Nothing counted: 0 to 1.
 [[nodiscard]] Limits rateLimits(RateInterval interval, int rooted, int assessed, double level);

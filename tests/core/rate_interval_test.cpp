@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/comparison/batch_summary.h"
 #include "tests/core/comparison_examples.h"
 
 namespace {
@@ -36,6 +37,33 @@ TEST(RateInterval, ChosenForAComparisonIsTheArmsIntervalAsCounted) {
             EXPECT_EQ(arm.asCounted->high, expected.high);
         }
     }
+}
+
+TEST(RateInterval, OfTheLogbookIsTheOneWhereNoneIsAskedFor) {
+    core::Shelves shelves = support::someShelves();
+    shelves.facts.interval = "jeffreys";
+    shelves.facts.level = 0.8;
+    const std::vector<core::BatchRecord> batches = examples::tubsAndTrays();
+    const core::Result<core::Comparison> comparison =
+        core::compare({.bootstrapReplicates = 0, .permutations = 0}, shelves, batches);
+    ASSERT_TRUE(comparison);
+    EXPECT_EQ(comparison->interval, core::RateInterval::Jeffreys);
+    EXPECT_EQ(comparison->level, 0.8);
+    const core::Arm& arm = comparison->arms.front();
+    EXPECT_EQ(arm.asCounted->low, core::rateLimits(core::RateInterval::Jeffreys, arm.rooted, arm.assessed, 0.8).low);
+}
+
+TEST(RateInterval, OfTheLogbookIsThatOfABatchToo) {
+    core::Shelves shelves = support::someShelves();
+    shelves.facts.interval = "clopper_pearson";
+    const std::vector<core::BatchRecord> batches = examples::tubsAndTrays();
+    const core::BatchRecord& record = batches.front();
+    const core::BatchSummary summary =
+        core::summaryOf(record, shelves, batches, core::addDays(record.batch.stuckOn, 60));
+    const core::Limits expected = core::rateLimits(core::RateInterval::ClopperPearson, summary.tally.rooted,
+                                                   summary.tally.stuck, shelves.facts.level);
+    EXPECT_EQ(summary.asCounted.low, expected.low);
+    EXPECT_EQ(summary.asCounted.high, expected.high);
 }
 
 }  // namespace

@@ -86,6 +86,7 @@ void ComparisonChooser::makeFields() {
     level_->addItem(tr("as the logbook"), 0.0);
     for (const double level : {0.8, 0.9, 0.95, 0.99}) level_->addItem(plot::levelText(level), level);
     interval_ = shortBox(QStringLiteral("interval"), 16);
+    interval_->addItem(tr("as the logbook"));
     for (const core::RateInterval interval : core::everyRateInterval)
         interval_->addItem(QString::fromUtf8(core::nameOf(interval)), static_cast<int>(interval));
     interval_->setToolTip(tr("Of each arm\u2019s strike rate as counted"));
@@ -188,8 +189,11 @@ void ComparisonChooser::connectFields() {
         const double level = level_->currentData().toDouble();
         model_.setLevel(level > 0 ? std::optional(level) : std::nullopt);
     });
-    connect(interval_, &QComboBox::currentIndexChanged, this,
-            [this] { model_.setInterval(static_cast<core::RateInterval>(interval_->currentData().toInt())); });
+    connect(interval_, &QComboBox::currentIndexChanged, this, [this] {
+        const QVariant chosen = interval_->currentData();
+        model_.setInterval(chosen.isValid() ? std::optional(static_cast<core::RateInterval>(chosen.toInt()))
+                                            : std::nullopt);
+    });
     connectTyped(*horizon_, typingHorizon_, &ComparisonChooser::readHorizon);
     connectTyped(*margin_, typingMargin_, &ComparisonChooser::readMargin);
     connect(print_, &QPushButton::clicked, this, &ComparisonChooser::printWanted);

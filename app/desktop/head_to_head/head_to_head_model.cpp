@@ -41,7 +41,7 @@ void HeadToHeadModel::setLevel(std::optional<double> level) {
     ask();
 }
 
-void HeadToHeadModel::setInterval(core::RateInterval interval) {
+void HeadToHeadModel::setInterval(std::optional<core::RateInterval> interval) {
     if (question_.interval == interval) return;
     question_.interval = interval;
     ask();

@@ -50,7 +50,7 @@ class HeadToHeadModel : public QObject {
     void chooseTrial(core::TrialId trial);
     void setHorizon(std::optional<int> day);
     void setLevel(std::optional<double> level);
-    void setInterval(core::RateInterval interval);
+    void setInterval(std::optional<core::RateInterval> interval);
     /// "As good as, within": a share between 0 and 1, or not asked.
     void setMargin(std::optional<double> margin);
 

@@ -48,7 +48,7 @@ std::vector<MethodNote> notesOnBatch(const core::BatchSummary& summary) {
     std::vector<MethodNote> notes;
     if (summary.tally.stuck == 0) return notes;
     notes.push_back(soFarNote(summary));
-    notes.push_back(intervalNote(core::RateInterval::Wilson,
+    notes.push_back(intervalNote(summary.interval,
                                  {.rooted = summary.tally.rooted,
                                   .of = summary.tally.stuck,
                                   .limits = summary.asCounted,

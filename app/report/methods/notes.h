@@ -16,6 +16,8 @@ namespace report {
 /// Strike rates of the arms: what is counted, the interval chosen, the one with spread, the spread itself; of the arm with most stuck, or of
 /// `arm`. Several arms: the tests of all of them.
 [[nodiscard]] std::vector<MethodNote> notesOnRates(const core::Comparison& comparison, int arm = 0);
+/// The interval of one rate as counted, for somebody who chooses one. Domain: 0 <= rooted <= of, of >= 1.
+[[nodiscard]] MethodNote noteOnInterval(core::RateInterval interval, int rooted, int of, double level);
 /// The difference of two arms: intervals, ratios, tests, chance, verdict, as good as. Domain: 0 <= pair < pairs.
 [[nodiscard]] std::vector<MethodNote> notesOnDifference(const core::Comparison& comparison, int pair);
 /// Pooled over plants and blocks, and whether they agree.

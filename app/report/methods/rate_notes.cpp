@@ -110,6 +110,12 @@ MethodNote spreadNote(const core::Comparison& comparison) {
 
 }  // namespace
 
+MethodNote noteOnInterval(core::RateInterval interval, int rooted, int of, double level) {
+    return intervalNote(
+        interval, {.rooted = rooted, .of = of, .limits = core::rateLimits(interval, rooted, of, level), .level = level},
+        QStringLiteral("of an invented batch had rooted"));
+}
+
 std::vector<MethodNote> notesOnRates(const core::Comparison& comparison, int arm) {
     if (arm < 0 || arm >= std::ssize(comparison.arms)) return {};
     const core::Arm& shown = comparison.arms[static_cast<std::size_t>(arm)];

@@ -166,7 +166,7 @@ TEST_F(HeadToHead, ShowsTheFiguresOfAPictureAsATable) {
 TEST_F(HeadToHead, AsksForTheChosenInterval) {
     open();
     auto& intervals = named<QComboBox>(*page_, "interval");
-    ASSERT_EQ(intervals.count(), static_cast<int>(core::everyRateInterval.size()));
+    ASSERT_EQ(intervals.count(), 1 + static_cast<int>(core::everyRateInterval.size())) << "and the logbook's own";
     for (const core::RateInterval interval : core::everyRateInterval) {
         intervals.setCurrentIndex(intervals.findData(static_cast<int>(interval)));
         ASSERT_TRUE(pages::comesTrue([&] { return page_->sheet() != nullptr; }));
