@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/shelf_actions.h"
 
+#include <utility>
+
 #include "core/batch/position_rules.h"
 #include "core/shelf_rules.h"
 #include "db/actions/ask_first.h"
@@ -51,6 +53,28 @@ core::Refusal inUse(const std::string& kind, const std::string& name, bool canBe
             .allowed = "one that nothing uses",
             .sentence = "The " + kind + " " + name + " is used by records, so it can't be removed; " +
                         (canBeRetired ? "retire it instead." : "remove it from those first.")};
+}
+
+/// The one setting that is another one, or "settings" where it is none or several.
+std::string whatDiffers(const core::LogbookFacts& before, const core::LogbookFacts& after) {
+    const std::pair<bool, const char*> differences[] = {
+        {before.name != after.name, "name"},
+        {before.grower != after.grower, "grower"},
+        {before.rootLengthMillimetres != after.rootLengthMillimetres, "root length that counts"},
+        {before.checkEveryDays != after.checkEveryDays, "days between checks"},
+        {before.firstCheckAfterDays != after.firstCheckAfterDays, "days to the first check"},
+        {before.horizonDay != after.horizonDay, "horizon day"},
+        {before.level != after.level, "level of intervals"},
+        {before.interval != after.interval, "interval of a strike rate"},
+        {before.paper != after.paper, "paper"},
+        {!(before.units == after.units), "units"},
+        {before.currency != after.currency, "currency"},
+        {before.citation != after.citation, "citation"}};
+    std::string what = "settings";
+    int count = 0;
+    for (const auto& [differs, called] : differences)
+        if (differs && ++count == 1) what = called;
+    return count == 1 ? what : "settings";
 }
 
 std::string nameOf(const core::Plant& plant) {
@@ -153,7 +177,8 @@ core::Result<Changes> keep(Logbook& logbook, const core::CheckSchedule& schedule
 }
 
 core::Result<Changes> keep(Logbook& logbook, const core::LogbookFacts& facts) {
-    return actUnlessRefused(logbook, "change of the logbook's settings", [&](Writer& writer) {
+    const std::string words = "change of the logbook's " + whatDiffers(logbook.shelves().facts, facts);
+    return actUnlessRefused(logbook, words, [&](Writer& writer) {
         core::Refusals faults = core::faultsIn(facts);
         if (faults.empty()) writer.change(facts);
         return faults;

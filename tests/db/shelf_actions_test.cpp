@@ -171,4 +171,56 @@ TEST_F(ShelfActions, FactsAreChangedWhole) {
     EXPECT_FALSE(db::keep(logbook, bad));
 }
 
+TEST_F(ShelfActions, ACheckScheduleRoundTrips) {
+    auto schedule = called<core::CheckSchedule>("Twice a week");
+    schedule.firstAfterDays = 10;
+    schedule.everyDays = 3;
+    expectRoundTrip(schedule, &core::Shelves::checkSchedules);
+}
+
+TEST_F(ShelfActions, ACheckScheduleIsKeptWhileAPlantOrAMethodNamesIt) {
+    ASSERT_TRUE(db::keep(logbook, called<core::CheckSchedule>("slow")));
+    const core::CheckScheduleId id = kept(&core::Shelves::checkSchedules, "slow").id;
+    core::Plant plant = logbook.shelves().plants.front();
+    plant.checkSchedule = id;
+    ASSERT_TRUE(db::keep(logbook, plant));
+    EXPECT_EQ(core::find(logbook.shelves().plants, plant.id)->checkSchedule, id);
+    EXPECT_THAT(db::remove(logbook, id).error().front().sentence, HasSubstr("retire it instead"));
+    logbook.undo();
+    core::Method method = logbook.shelves().methods.back();
+    method.checkSchedule = id;
+    ASSERT_TRUE(db::keep(logbook, method));
+    EXPECT_FALSE(db::remove(logbook, id));
+    logbook.undo();
+    EXPECT_TRUE(db::remove(logbook, id));
+}
+
+TEST_F(ShelfActions, TheUnitsAndTheIntervalOfALogbookAreKept) {
+    core::LogbookFacts facts = logbook.shelves().facts;
+    facts.interval = "jeffreys";
+    facts.units = {.temperature = core::TemperatureUnit::Fahrenheit,
+                   .ec = core::EcUnit::Ppm700,
+                   .volume = core::VolumeUnit::UsGallons,
+                   .length = core::LengthUnit::Inches};
+    facts.currency = "USD";
+    ASSERT_TRUE(db::keep(logbook, facts));
+    EXPECT_EQ(logbook.shelves().facts, facts);
+    facts.interval = "guess";
+    EXPECT_FALSE(db::keep(logbook, facts));
+}
+
+TEST_F(ShelfActions, TheHistorySaysWhichSettingWasChanged) {
+    core::LogbookFacts facts = logbook.shelves().facts;
+    facts.units.temperature = core::TemperatureUnit::Fahrenheit;
+    ASSERT_TRUE(db::keep(logbook, facts));
+    EXPECT_EQ(logbook.wordsToUndo(), "change of the logbook's units");
+    facts.level = 0.9;
+    ASSERT_TRUE(db::keep(logbook, facts));
+    EXPECT_EQ(logbook.wordsToUndo(), "change of the logbook's level of intervals");
+    facts.level = 0.8;
+    facts.paper = "Letter";
+    ASSERT_TRUE(db::keep(logbook, facts));
+    EXPECT_EQ(logbook.wordsToUndo(), "change of the logbook's settings");
+}
+
 }  // namespace
