@@ -11,6 +11,7 @@
 #include "app/desktop/memory.h"
 #include "app/desktop/pictures/pictures.h"
 #include "app/desktop/prompts.h"
+#include "app/desktop/settings/number_format.h"
 #include "app/desktop/workspace.h"
 
 namespace {
@@ -85,6 +86,7 @@ int main(int argc, char* argv[]) {
     const Wishes wishes = wishesFrom(application);
 
     desktop::Memory memory(desktop::memoryFiles());
+    desktop::wearNumberFormat(memory.numberFormat());
     desktop::SystemTheme system(QApplication::palette());
     desktop::Appearance appearance(application, memory, system);
     if (wishes.theme) appearance.wear(*wishes.theme);

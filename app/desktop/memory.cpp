@@ -44,12 +44,28 @@ void Memory::setTextPercent(int percent) {
     settings_.setValue("look/text_percent", percent);
 }
 
+QString Memory::numberFormat() const {
+    return settings_.value("look/number_format").toString();
+}
+
+void Memory::setNumberFormat(const QString& localeName) {
+    settings_.setValue("look/number_format", localeName);
+}
+
 QString Memory::grower() const {
     return settings_.value("new_logbook/grower").toString();
 }
 
 void Memory::setGrower(const QString& grower) {
     settings_.setValue("new_logbook/grower", grower);
+}
+
+QString Memory::choice(const QString& name) const {
+    return settings_.value("choices/" + name).toString();
+}
+
+void Memory::setChoice(const QString& name, const QString& choice) {
+    settings_.setValue("choices/" + name, choice);
 }
 
 QStringList Memory::recentLogbooks() const {

@@ -21,6 +21,11 @@ struct MemoryFiles {
 /// Where the desktop's rules (XDG base directories) want them.
 [[nodiscard]] MemoryFiles memoryFiles();
 
+/// Names of choices that more than one place knows.
+namespace choice {
+inline const QString plainNumber = QStringLiteral("round/plain_number");  // "in all" or "new": see round_of_checks.md
+}  // namespace choice
+
 class Memory {
   public:
     explicit Memory(const MemoryFiles& files);
@@ -29,8 +34,14 @@ class Memory {
     void setTheme(Theme theme);
     [[nodiscard]] int textPercent() const;  // 80 to 200
     void setTextPercent(int percent);
+    [[nodiscard]] QString numberFormat() const;  // a locale's name; empty: the system's
+    void setNumberFormat(const QString& localeName);
     [[nodiscard]] QString grower() const;  // proposed for a new logbook
     void setGrower(const QString& grower);
+
+    /// A choice made on a page or dialog, by a name of the caller's; empty when none was made.
+    [[nodiscard]] QString choice(const QString& name) const;
+    void setChoice(const QString& name, const QString& choice);
 
     /// Newest first, at most ten.
     [[nodiscard]] QStringList recentLogbooks() const;

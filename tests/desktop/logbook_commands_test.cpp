@@ -2,6 +2,7 @@
 #include "app/desktop/logbook/logbook_commands.h"
 
 #include <QAction>
+#include <QComboBox>
 #include <QDir>
 #include <QFile>
 #include <QLabel>
@@ -28,6 +29,11 @@ TEST_F(LogbookCommands, BeginsWithThreeChoicesAndMakesANewLogbook) {
     QTest::mouseClick(find<QAbstractButton>("chooseNew"), Qt::LeftButton);
     find<QLineEdit>("logbookName")->setText("Lower garden");
     find<QLineEdit>("logbookGrower")->setText("HB");
+    auto* temperature = find<QComboBox>("logbookTemperature");
+    temperature->setCurrentIndex(temperature->findData(static_cast<int>(core::TemperatureUnit::Fahrenheit)));
+    auto* ec = find<QComboBox>("logbookEc");
+    ec->setCurrentIndex(ec->findData(static_cast<int>(core::EcUnit::Ppm500)));
+    find<QLineEdit>("logbookCurrency")->setText("chf");
     find<QLineEdit>("logbookFile")->setText(path("lower.strikebook"));
     QTest::mouseClick(find<QAbstractButton>("logbookDone"), Qt::LeftButton);
     support::settle();
@@ -35,6 +41,10 @@ TEST_F(LogbookCommands, BeginsWithThreeChoicesAndMakesANewLogbook) {
     EXPECT_TRUE(QFile::exists(path("lower.strikebook")));
     EXPECT_TRUE(window().windowTitle().startsWith("Lower garden"));
     EXPECT_TRUE(find<QLabel>("benchEmpty")->isVisible()) << "an empty bench says what it is for";
+    const core::LogbookFacts facts = workspace_->shelves().facts;
+    EXPECT_EQ(facts.units.temperature, core::TemperatureUnit::Fahrenheit);
+    EXPECT_EQ(facts.units.ec, core::EcUnit::Ppm500);
+    EXPECT_EQ(facts.currency, "CHF");
     EXPECT_EQ(memory_->lastLogbook(), path("lower.strikebook"));
     EXPECT_EQ(memory_->grower(), "HB");
 }

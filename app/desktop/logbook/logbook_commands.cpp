@@ -12,6 +12,7 @@
 #include "app/desktop/logbook/restore_dialog.h"
 #include "app/desktop/memory.h"
 #include "app/desktop/prompts.h"
+#include "app/desktop/settings/facts_by_locale.h"
 #include "app/desktop/workspace.h"
 #include "core/demo/demo_season.h"
 #include "db/actions/records_actions.h"
@@ -92,28 +93,20 @@ void LogbookCommands::openSample() {
 }
 
 core::LogbookFacts LogbookCommands::proposedFacts() const {
-    core::LogbookFacts facts;
+    core::LogbookFacts facts = factsByLocale(QLocale());
     facts.name = tr("My cuttings").toStdString();
     facts.grower = memory_.grower().toStdString();
-    facts.paper = QLocale().measurementSystem() == QLocale::ImperialUSSystem ? "Letter" : "A4";
     return facts;
 }
 
 void LogbookCommands::makeNew() {
     const QString file = QDir(documentsFolder()).filePath(tr("My cuttings") + ".strikebook");
-    auto* dialog = new LogbookDialog(LogbookDialog::Purpose::New, context_, proposedFacts(), file, window_);
+    auto* dialog = new LogbookDialog(context_, proposedFacts(), file, window_);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &LogbookDialog::created, this, [this, dialog] {
         memory_.setGrower(QString::fromStdString(dialog->facts().grower));
         rememberOpened();
     });
-    dialog->open();
-}
-
-void LogbookCommands::changeFacts() {
-    auto* dialog =
-        new LogbookDialog(LogbookDialog::Purpose::Change, context_, context_.workspace.shelves().facts, {}, window_);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
 

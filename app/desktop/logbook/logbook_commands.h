@@ -31,7 +31,6 @@ class LogbookCommands : public QObject {
     void openPicked();
     void openSample();
     void makeNew();
-    void changeFacts();
     void importTables();
     void exportTables();
     void saveCopy();

@@ -7,63 +7,63 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/desktop/names/text_labels.h"
 #include "app/desktop/prompts.h"
-#include "app/desktop/widgets/count_edit.h"
+#include "app/desktop/settings/root_length_edit.h"
+#include "app/desktop/settings/unit_choices.h"
 #include "app/desktop/workspace.h"
+#include "app/plot/unit_text.h"
 #include "core/shelf_rules.h"
-#include "db/actions/shelf_actions.h"
 
 namespace desktop {
 
-LogbookDialog::LogbookDialog(Purpose purpose, const PageContext& context, const core::LogbookFacts& facts,
-                             const QString& file, QWidget* parent)
+LogbookDialog::LogbookDialog(const PageContext& context, const core::LogbookFacts& facts, const QString& file,
+                             QWidget* parent)
     : QDialog(parent),
-      purpose_(purpose),
       context_(context),
       before_(facts),
       name_(new QLineEdit(QString::fromStdString(facts.name), this)),
       grower_(new QLineEdit(QString::fromStdString(facts.grower), this)),
+      file_(new QLineEdit(file, this)),
+      temperature_(new QComboBox(this)),
+      ec_(new QComboBox(this)),
+      currency_(new QLineEdit(QString::fromStdString(facts.currency), this)),
       paper_(new QComboBox(this)),
-      rootLength_(new CountEdit(1, 1000, this)),
-      firstCheck_(new CountEdit(1, 365, this)),
-      checkEvery_(new CountEdit(1, 365, this)),
-      horizon_(new CountEdit(1, 3650, this)) {
+      rootLength_(new RootLengthEdit(this)) {
     setObjectName("logbookDialog");
-    setWindowTitle(purpose == Purpose::New ? tr("New logbook") : tr("About this logbook"));
+    setWindowTitle(tr("New logbook"));
     name_->setObjectName("logbookName");
     grower_->setObjectName("logbookGrower");
     auto* form = new QFormLayout(this);
     addRow(form, tr("&Name"), name_, "Name");
     addRow(form, tr("&Grower"), grower_, "Grower", tr("as it stands on print-outs"));
-    if (purpose == Purpose::New) {
-        file_ = new QLineEdit(file, this);
-        addFileRow(form);
-    }
-    paper_->setObjectName("logbookPaper");
-    paper_->addItems({"A4", "Letter"});
-    paper_->setCurrentText(QString::fromStdString(facts.paper));
-    addRow(form, tr("&Paper"), paper_, "Paper");
-    addDayRows(form);
+    addFileRow(form);
+    addUnitRows(form);
+    form->addRow(quietLabelSaying(tr("All of this can be changed later, in the settings.")));
     addButtons(form);
     setMinimumWidth(fontMetrics().averageCharWidth() * 90);
     name_->setFocus();
     name_->selectAll();
 }
 
-void LogbookDialog::addDayRows(QFormLayout* form) {
+void LogbookDialog::addUnitRows(QFormLayout* form) {
+    temperature_->setObjectName("logbookTemperature");
+    offerUnits(*temperature_, before_.units.temperature);
+    addRow(form, tr("&Temperature in"), temperature_, "Temperature");
+    ec_->setObjectName("logbookEc");
+    offerUnits(*ec_, before_.units.ec);
+    addRow(form, tr("&EC in"), ec_, "EC", tr("ppm: as your meter\u2019s scale says"));
+    currency_->setObjectName("logbookCurrency");
+    currency_->setMaximumWidth(rootLength_->maximumWidth());
+    addRow(form, tr("C&urrency"), currency_, "Currency", tr("its three letters, such as EUR or USD"));
+    paper_->setObjectName("logbookPaper");
+    paper_->addItems({"A4", "Letter"});
+    paper_->setCurrentText(QString::fromStdString(before_.paper));
+    addRow(form, tr("&Paper"), paper_, "Paper");
     rootLength_->setObjectName("logbookRootLength");
-    rootLength_->setCount(before_.rootLengthMillimetres);
-    firstCheck_->setObjectName("logbookFirstCheck");
-    firstCheck_->setCount(before_.firstCheckAfterDays);
-    checkEvery_->setObjectName("logbookCheckEvery");
-    checkEvery_->setCount(before_.checkEveryDays);
-    horizon_->setObjectName("logbookHorizon");
-    horizon_->setCount(before_.horizonDay);
-    addRow(form, tr("A root &counts from"), rootLength_, "Root length in mm", tr("mm"));
-    addRow(form, tr("&First look after"), firstCheck_, "Days to the first check", tr("days"));
-    addRow(form, tr("Then a look &every"), checkEvery_, "Days between checks", tr("days"));
-    addRow(form, tr("Methods are compared on &day"), horizon_, "Horizon day",
-           tr("after sticking, where a plant or trial sets no other"));
+    rootLength_->setLength(before_.rootLengthMillimetres, before_.units.length);
+    addRow(form, tr("A root &counts from"), rootLength_, "Root length in mm",
+           plot::lengthUnitText(before_.units.length));
 }
 
 void LogbookDialog::addRow(QFormLayout* form, const QString& label, QWidget* editor, const QString& field,
@@ -72,7 +72,7 @@ void LogbookDialog::addRow(QFormLayout* form, const QString& label, QWidget* edi
     auto* line = new QHBoxLayout;
     line->addWidget(editor);
     if (!after.isEmpty()) line->addWidget(new QLabel(after, this));
-    if (qobject_cast<CountEdit*>(editor) || qobject_cast<QComboBox*>(editor)) line->addStretch(1);
+    if (editor->maximumWidth() < QWIDGETSIZE_MAX || qobject_cast<QComboBox*>(editor)) line->addStretch(1);
     auto* cell = new QVBoxLayout;
     cell->addLayout(line);
     cell->addWidget(fault);
@@ -105,7 +105,7 @@ void LogbookDialog::addFileRow(QFormLayout* form) {
 void LogbookDialog::addButtons(QFormLayout* form) {
     auto* rest = new FaultLabel(this);
     marks_.setRest(rest);
-    auto* done = new QPushButton(purpose_ == Purpose::New ? tr("Create &logbook") : tr("&Save"), this);
+    auto* done = new QPushButton(tr("Create &logbook"), this);
     done->setObjectName("logbookDone");
     done->setDefault(true);
     auto* cancel = new QPushButton(tr("Cancel"), this);
@@ -133,37 +133,23 @@ core::LogbookFacts LogbookDialog::facts() const {
     core::LogbookFacts facts = before_;
     facts.name = name_->text().trimmed().toStdString();
     facts.grower = grower_->text().trimmed().toStdString();
+    facts.units.temperature = unitIn<core::TemperatureUnit>(*temperature_);
+    facts.units.ec = unitIn<core::EcUnit>(*ec_);
+    facts.currency = currency_->text().trimmed().toUpper().toStdString();
     facts.paper = paper_->currentText().toStdString();
-    facts.rootLengthMillimetres = rootLength_->count().value_or(0);
-    facts.firstCheckAfterDays = firstCheck_->count().value_or(0);
-    facts.checkEveryDays = checkEvery_->count().value_or(0);
-    facts.horizonDay = horizon_->count().value_or(0);
+    facts.rootLengthMillimetres = rootLength_->millimetres().value_or(before_.rootLengthMillimetres);
     return facts;
 }
 
-core::Refusals LogbookDialog::blanks() const {
-    core::Refusals refusals;
-    const auto look = [&](const CountEdit* edit, const char* field) {
-        const QString fault = edit->fault(tr(field));
-        if (!fault.isEmpty()) refusals.push_back({field, edit->text().toStdString(), {}, fault.toStdString()});
-    };
-    look(rootLength_, QT_TR_NOOP("Root length in mm"));
-    look(firstCheck_, QT_TR_NOOP("Days to the first check"));
-    look(checkEvery_, QT_TR_NOOP("Days between checks"));
-    look(horizon_, QT_TR_NOOP("Horizon day"));
-    return refusals;
-}
-
 void LogbookDialog::finish() {
-    core::Refusals refusals = blanks();
-    if (refusals.empty()) refusals = core::faultsIn(facts());
+    core::Refusals refusals = core::faultsIn(facts());
+    if (const QString fault = rootLength_->fault(); !fault.isEmpty())
+        refusals.push_back({.field = "Root length in mm",
+                            .value = rootLength_->text().toStdString(),
+                            .allowed = {},
+                            .sentence = fault.toStdString()});
     if (!marks_.show(refusals)) return;
     Workspace& workspace = context_.workspace;
-    if (purpose_ == Purpose::Change) {
-        const Outcome outcome = workspace.run([this](db::Logbook& logbook) { return db::keep(logbook, facts()); });
-        if (marks_.show(outcome.refusals) && outcome.isDone) accept();
-        return;
-    }
     if (!workspace.create(file_->text().toStdString(), facts())) {
         marks_.show(
             {{.field = "File", .value = {}, .allowed = {}, .sentence = workspace.openingFault().toStdString()}});

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What a logbook says of itself, on one page: for a new one, with the file it will be, or for the one that is open. Everything can be changed
-// later.
+// What a new logbook starts from, on one page: its name and file, who keeps it, and in which units. Everything can be changed later in the
+// settings.
 #pragma once
 
 #include <QDialog>
@@ -12,19 +12,17 @@
 class QComboBox;
 class QFormLayout;
 class QLineEdit;
-class QPushButton;
 
 namespace desktop {
 
-class CountEdit;
+class RootLengthEdit;
 
 class LogbookDialog : public QDialog {
     Q_OBJECT
 
   public:
-    enum class Purpose { New, Change };
-
-    LogbookDialog(Purpose purpose, const PageContext& context, const core::LogbookFacts& facts, const QString& file,
+    /// `facts` are what is proposed.
+    LogbookDialog(const PageContext& context, const core::LogbookFacts& facts, const QString& file,
                   QWidget* parent = nullptr);
 
     [[nodiscard]] core::LogbookFacts facts() const;
@@ -36,25 +34,23 @@ class LogbookDialog : public QDialog {
     void addRow(QFormLayout* form, const QString& label, QWidget* editor, const QString& field,
                 const QString& after = {});
     void addFileRow(QFormLayout* form);
-    void addDayRows(QFormLayout* form);
+    void addUnitRows(QFormLayout* form);
     void addButtons(QFormLayout* form);
     void chooseFile();
     void finish();
-    [[nodiscard]] core::Refusals blanks() const;
 
-    Purpose purpose_;
     PageContext context_;
     core::LogbookFacts before_;
     FaultMarks marks_;
 
     QLineEdit* name_;
     QLineEdit* grower_;
+    QLineEdit* file_;
+    QComboBox* temperature_;
+    QComboBox* ec_;
+    QLineEdit* currency_;
     QComboBox* paper_;
-    CountEdit* rootLength_;
-    CountEdit* firstCheck_;
-    CountEdit* checkEvery_;
-    CountEdit* horizon_;
-    QLineEdit* file_{};
+    RootLengthEdit* rootLength_;
 };
 
 }  // namespace desktop

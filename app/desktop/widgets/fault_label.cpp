@@ -60,7 +60,7 @@ void FaultMarks::clear() {
     if (rest_) rest_->setFault({});
 }
 
-bool FaultMarks::show(const core::Refusals& refusals) {
+const FaultMarks::Mark* FaultMarks::markAll(const core::Refusals& refusals) {
     clear();
     const Mark* first = nullptr;
     for (const core::Refusal& refusal : refusals) {
@@ -76,8 +76,16 @@ bool FaultMarks::show(const core::Refusals& refusals) {
         found->editor->setAccessibleDescription(sentence);
         if (!first || found < first) first = found;
     }
-    if (first) first->editor->setFocus(Qt::OtherFocusReason);
+    return first;
+}
+
+bool FaultMarks::show(const core::Refusals& refusals) {
+    if (const Mark* first = markAll(refusals)) first->editor->setFocus(Qt::OtherFocusReason);
     return refusals.empty();
+}
+
+void FaultMarks::mark(const core::Refusals& refusals) {
+    markAll(refusals);
 }
 
 }  // namespace desktop

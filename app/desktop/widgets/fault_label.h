@@ -37,8 +37,10 @@ class FaultMarks {
     /// For refusals of fields that no editor stands for.
     void setRest(FaultLabel* label) { rest_ = label; }
     void clear();
-    /// Shows all; true when there was none.
+    /// Shows all and puts the focus on the first; true when there was none.
     bool show(const core::Refusals& refusals);
+    /// Shows all and leaves the focus where it is: while somebody types.
+    void mark(const core::Refusals& refusals);
 
   private:
     struct Mark {
@@ -46,6 +48,8 @@ class FaultMarks {
         QWidget* editor;
         FaultLabel* label;
     };
+    const Mark* markAll(const core::Refusals& refusals);  // the first of a field that an editor stands for
+
     std::vector<Mark> marks_;
     FaultLabel* rest_{};
 };

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/shelves/thing_form.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/desktop/names/text_labels.h"
+#include "app/desktop/prompts.h"
+#include "app/desktop/widgets/count_edit.h"
+
+namespace desktop {
+
+ThingForm::ThingForm(Prompts* prompts, const QString& title, QWidget* parent)
+    : QDialog(parent), prompts_(prompts), form_(new QFormLayout) {
+    setWindowTitle(title);
+    form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    auto* rows = new QWidget;
+    rows->setLayout(form_);
+    // In large type a form may want more room than the screen has.
+    auto* frame = new QScrollArea;
+    frame->setWidgetResizable(true);
+    frame->setFrameShape(QFrame::NoFrame);
+    frame->setFocusPolicy(Qt::NoFocus);
+    frame->setWidget(rows);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(frame, 1);
+    setMinimumWidth(fontMetrics().averageCharWidth() * 80);
+}
+
+void ThingForm::addEditor(const Row& row, QWidget* editor) {
+    if (editor->objectName().isEmpty()) editor->setObjectName(row.objectName);
+    auto* fault = new FaultLabel;
+    auto* line = new QHBoxLayout;
+    const bool isShort = qobject_cast<CountEdit*>(editor) || qobject_cast<QComboBox*>(editor);
+    line->addWidget(editor, isShort ? 0 : 1);
+    if (!row.after.isEmpty()) line->addWidget(new QLabel(row.after));
+    if (isShort) line->addStretch(1);
+    auto* cell = new QVBoxLayout;
+    cell->addLayout(line);
+    cell->addWidget(fault);
+    auto* label = new QLabel(row.label);
+    label->setBuddy(editor);
+    form_->addRow(label, cell);
+    marks_.add(QString::fromStdString(row.field), editor, fault);
+}
+
+QLineEdit* ThingForm::addLine(const Row& row, const std::string& text) {
+    auto* edit = new QLineEdit(QString::fromStdString(text));
+    addEditor(row, edit);
+    connect(edit, &QLineEdit::textEdited, this, [this, field = row.field] { touch(field); });
+    return edit;
+}
+
+CountEdit* ThingForm::addCount(const Row& row, std::optional<int> count, int least, int most) {
+    auto* edit = new CountEdit(least, most);
+    edit->setCount(count);
+    addEditor(row, edit);
+    connect(edit, &QLineEdit::textEdited, this, [this, field = row.field] { touch(field); });
+    return edit;
+}
+
+QPlainTextEdit* ThingForm::addNote(const Row& row, const std::string& text) {
+    auto* edit = new QPlainTextEdit(QString::fromStdString(text));
+    edit->setTabChangesFocus(true);
+    edit->setMinimumHeight(fontMetrics().height() * 4);
+    addEditor(row, edit);
+    connect(edit, &QPlainTextEdit::textChanged, this, [this, field = row.field] { touch(field); });
+    return edit;
+}
+
+QComboBox* ThingForm::addChoice(const Row& row, bool isEditable) {
+    auto* box = new QComboBox;
+    box->setEditable(isEditable);
+    addEditor(row, box);
+    connect(box, &QComboBox::currentTextChanged, this, [this, field = row.field] { touch(field); });
+    return box;
+}
+
+QCheckBox* ThingForm::addTick(const QString& text, const QString& objectName, bool isTicked) {
+    auto* box = new QCheckBox(text);
+    box->setObjectName(objectName);
+    box->setChecked(isTicked);
+    form_->addRow(QString(), box);
+    connect(box, &QCheckBox::toggled, this, [this] { touch({}); });
+    return box;
+}
+
+QLabel* ThingForm::addWords(const QString& objectName) {
+    QLabel* words = quietLabel(objectName);
+    form_->addRow(QString(), words);
+    return words;
+}
+
+void ThingForm::finish(const QString& saveText, const QString& saveName, Verbs verbs) {
+    verbs_ = std::move(verbs);
+    touched_.clear();
+    auto* rest = new FaultLabel;
+    rest->setObjectName(QStringLiteral("formFault"));
+    marks_.setRest(rest);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* save = buttons->addButton(saveText, QDialogButtonBox::AcceptRole);
+    save->setObjectName(saveName);
+    save->setDefault(true);
+    connect(buttons, &QDialogButtonBox::accepted, this, &ThingForm::save);
+    connect(buttons, &QDialogButtonBox::rejected, this, &ThingForm::reject);
+    layout()->addWidget(rest);
+    layout()->addWidget(buttons);
+    // As tall as its rows, as far as the screen goes.
+    const int wanted = form_->sizeHint().height() + buttons->sizeHint().height() + fontMetrics().height() * 5;
+    resize(sizeHint().width(), std::min(wanted, fontMetrics().height() * 45));
+}
+
+void ThingForm::touch(const std::string& field) {
+    touched_ << QString::fromStdString(field);
+    judge();
+}
+
+void ThingForm::judge() {
+    if (!verbs_.judge) return;
+    core::Refusals refusals = verbs_.judge();
+    if (!showsAll_)
+        std::erase_if(refusals, [this](const core::Refusal& refusal) {
+            return !touched_.contains(QString::fromStdString(refusal.field));
+        });
+    marks_.mark(refusals);
+}
+
+void ThingForm::save() {
+    showsAll_ = true;
+    if (!marks_.show(verbs_.judge())) return;
+    const Outcome outcome = verbs_.keep();
+    if (marks_.show(outcome.refusals) && outcome.isDone) accept();
+}
+
+void ThingForm::reject() {
+    const bool mayGo = touched_.isEmpty() || !prompts_ ||
+                       prompts_->confirm(this, {.title = windowTitle(),
+                                                .sentence = tr("What you typed here is not saved yet."),
+                                                .verb = tr("Throw it away")});
+    if (mayGo) QDialog::reject();
+}
+
+core::Refusals faultsInOptionalCount(const CountEdit& edit, const std::string& field) {
+    if (edit.text().trimmed().isEmpty() || edit.count()) return {};
+    return {{.field = field,
+             .value = edit.text().toStdString(),
+             .allowed = {},
+             .sentence = edit.fault(QString::fromStdString(field)).toStdString()}};
+}
+
+}  // namespace desktop
