@@ -2,6 +2,7 @@
 #include "app/desktop/look/edged_style.h"
 
 #include <QPainter>
+#include <QPlainTextEdit>
 #include <QStyleOption>
 
 #include "app/desktop/look/look.h"
@@ -10,14 +11,27 @@ namespace desktop {
 
 namespace {
 
-void drawEdge(const QRect& rect, const QStyleOption& option, QPainter& painter) {
+enum class Shape { Box, Disc };
+
+void drawEdge(const QRect& rect, const QStyleOption& option, QPainter& painter, Shape shape = Shape::Box) {
     const bool isFocused = option.state & QStyle::State_HasFocus;
+    const int width = (isFocused ? 2 : 1) + (isHighContrast(option.palette) && isFocused ? 1 : 0);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(isFocused ? focusColour(option.palette) : edgeColour(option.palette), isFocused ? 2 : 1));
-    painter.drawRoundedRect(QRectF(rect).adjusted(.5, .5, -.5, -.5), 2, 2);
+    painter.setPen(QPen(isFocused ? focusColour(option.palette) : edgeColour(option.palette), width));
+    const QRectF within = QRectF(rect).adjusted(.5, .5, -.5, -.5);
+    if (shape == Shape::Disc)
+        painter.drawEllipse(within);
+    else
+        painter.drawRoundedRect(within, 2, 2);
     painter.restore();
+}
+
+/// Frames that only set things apart: an edge is wanted in high contrast, where surfaces have one colour.
+bool setsApart(QStyle::PrimitiveElement element) {
+    return element == QStyle::PE_FrameMenu || element == QStyle::PE_FrameTabWidget ||
+           element == QStyle::PE_FrameGroupBox || element == QStyle::PE_PanelTipLabel || element == QStyle::PE_Frame;
 }
 
 }  // namespace
@@ -26,14 +40,19 @@ void EdgedStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
                                const QWidget* widget) const {
     QProxyStyle::drawPrimitive(element, option, painter, widget);
     if (!(option->state & State_Enabled)) return;
-    if (element == PE_FrameLineEdit || element == PE_IndicatorCheckBox || element == PE_PanelButtonCommand)
-        drawEdge(option->rect, *option, *painter);
+    const bool isTyped = element == PE_Frame && qobject_cast<const QPlainTextEdit*>(widget);
+    const bool isControl = element == PE_FrameLineEdit || element == PE_IndicatorCheckBox ||
+                           element == PE_IndicatorItemViewItemCheck || element == PE_PanelButtonCommand || isTyped;
+    if (isControl || (setsApart(element) && isHighContrast(option->palette))) drawEdge(option->rect, *option, *painter);
+    if (element == PE_IndicatorRadioButton) drawEdge(option->rect, *option, *painter, Shape::Disc);
 }
 
 void EdgedStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
                                     const QWidget* widget) const {
     QProxyStyle::drawComplexControl(control, option, painter, widget);
-    if (control == CC_ComboBox && (option->state & State_Enabled)) drawEdge(option->rect, *option, *painter);
+    if (!(option->state & State_Enabled)) return;
+    if (control == CC_ComboBox || control == CC_SpinBox) drawEdge(option->rect, *option, *painter);
+    if (control == CC_Slider) drawEdge(subControlRect(CC_Slider, option, SC_SliderHandle, widget), *option, *painter);
 }
 
 }  // namespace desktop

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Fusion with edges that can be seen: what can be typed into or ticked has an outline of at least 3:1 against its surroundings (WCAG 2.2,
-// 1.4.11), which Fusion's own has neither in light nor in dark.
+// Fusion with edges that can be seen: what can be typed into, ticked or dragged has an outline of at least 3:1 against its surroundings
+// (WCAG 2.2, 1.4.11), which Fusion's own has neither in light nor in dark. In high contrast every frame has one, and a wider one.
 #pragma once
 
 #include <QProxyStyle>

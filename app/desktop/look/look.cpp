@@ -43,7 +43,7 @@ const Shades& darkShades() {
                                .text = 0xE8EBE7u,
                                .button = 0x323734u,
                                .quiet = 0xAEB7B1u,
-                               .highlight = 0x1F6FA8u,
+                               .highlight = 0x2678B4u,
                                .highlightedText = 0xFFFFFFu,
                                .link = 0x7CC0EAu,
                                .tip = 0x33382Fu,
@@ -68,7 +68,7 @@ const Shades& contrastShades() {
                                .tip = 0x202020u,
                                .disabled = 0xB0B0B0u,
                                .light = 0xFFFFFFu,
-                               .mid = 0xC0C0C0u,
+                               .mid = 0x404040u,
                                .dark = 0x808080u,
                                .shadow = 0xFFFFFFu};
     return shades;
@@ -102,10 +102,6 @@ QPalette paletteFrom(const Shades& shades) {
     palette.setColor(QPalette::Disabled, QPalette::Highlight, shades.mid);
     palette.setColor(QPalette::Disabled, QPalette::HighlightedText, shades.text);
     return palette;
-}
-
-bool isHighContrast(const QPalette& palette) {
-    return palette.color(QPalette::Window) == Qt::black && palette.color(QPalette::WindowText) == Qt::white;
 }
 
 }  // namespace
@@ -153,6 +149,10 @@ bool isDark(const QPalette& palette) {
     return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
 }
 
+bool isHighContrast(const QPalette& palette) {
+    return palette.color(QPalette::Window) == Qt::black && palette.color(QPalette::WindowText) == Qt::white;
+}
+
 QColor faultColour(const QPalette& palette) {
     return isDark(palette) ? QColor(0xFFA294u) : QColor(0xA8281Eu);
 }
@@ -166,10 +166,12 @@ QColor accentColour(const QPalette& palette) {
 }
 
 QColor edgeColour(const QPalette& palette) {
+    if (isHighContrast(palette)) return Qt::white;
     return isDark(palette) ? QColor(0x868F89u) : QColor(0x7B847Eu);
 }
 
 QColor focusColour(const QPalette& palette) {
+    if (isHighContrast(palette)) return palette.color(QPalette::Highlight);
     return isDark(palette) ? QColor(0x7CC0EAu) : QColor(0x1F6FA8u);
 }
 

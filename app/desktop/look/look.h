@@ -23,6 +23,7 @@ enum class Theme { System, Light, Dark, HighContrast };
 void applyTheme(QApplication& application, Theme theme);
 
 [[nodiscard]] bool isDark(const QPalette& palette);
+[[nodiscard]] bool isHighContrast(const QPalette& palette);
 /// Colours with a meaning, each at least 4.5:1 on the window and base colours of `palette`. Never the only sign of
 /// anything.
 [[nodiscard]] QColor faultColour(const QPalette& palette);
