@@ -95,7 +95,7 @@ TEST_F(EveryAction, RefusedWritesNothing) {
     support::Chance chance(77);  // five times through every action
     db::Logbook logbook = open();
     int refused = 0;
-    for (int tries = 0; tries < 145; ++tries) {
+    for (int tries = 0; tries < 5 * support::actions; ++tries) {
         const std::string before = dump();
         const auto numberBefore = logbook.history(1).front().number;
         const auto result = support::perform(logbook, static_cast<Action>(tries % support::actions), chance, today);

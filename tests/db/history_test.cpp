@@ -116,7 +116,8 @@ TEST_F(History, RefusesToUndoWhatWasChangedBehindItsBack) {
 TEST_F(History, RefusesToUndoWhatOthersNowDependOn) {
     auto logbook = open();
     addMethod(logbook, "a");
-    support::runSql(file, "INSERT INTO stations SELECT 5, 'tub', id, 0, 0, 0, '', 0 FROM methods WHERE name = 'a'");
+    support::runSql(file,
+                    "INSERT INTO stations SELECT 5, 'tub', id, 0, 0, 0, '', 0, 0, '' FROM methods WHERE name = 'a'");
     EXPECT_THROW(logbook.undo(), db::LogbookError);
     EXPECT_EQ(methodsOf(logbook), "a");
 }
@@ -142,7 +143,7 @@ TEST_F(History, AMigrationSealsWhatIsOlder) {
         auto logbook = open();
         addMethod(logbook, "a");
     }
-    support::runSql(file, "UPDATE history SET schema_version = 2");  // as if made under another schema
+    support::runSql(file, "UPDATE history SET schema_version = 1");  // as if made under another schema
     auto logbook = open();
     EXPECT_FALSE(logbook.wordsToUndo());
     EXPECT_FALSE(logbook.undo());

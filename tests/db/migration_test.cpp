@@ -17,10 +17,10 @@ using testing::HasSubstr;
 
 constexpr core::Date migrationToday{std::chrono::year(2026), std::chrono::month(3), std::chrono::day(14)};
 
-std::vector<db::Migration> withMadeUp(const char* second, const char* third) {
-    std::vector<db::Migration> migrations(db::releasedMigrations().begin(), db::releasedMigrations().begin() + 1);
-    migrations.push_back({2, "0002_made_up", second});
-    if (third != nullptr) migrations.push_back({3, "0003_made_up", third});
+std::vector<db::Migration> withMadeUp(const char* next, const char* last) {
+    std::vector<db::Migration> migrations(db::releasedMigrations().begin(), db::releasedMigrations().end());
+    migrations.push_back({3, "0003_made_up", next});
+    if (last != nullptr) migrations.push_back({4, "0004_made_up", last});
     return migrations;
 }
 
@@ -39,18 +39,18 @@ class Migrating : public testing::Test {
 TEST_F(Migrating, GoesForwardStepByStepAfterABackup) {
     const std::string before = support::tableDump(file);
     const auto migrations =
-        withMadeUp("CREATE TABLE photos (id INTEGER PRIMARY KEY) STRICT; ALTER TABLE plants ADD COLUMN colour TEXT",
+        withMadeUp("CREATE TABLE moons (id INTEGER PRIMARY KEY) STRICT; ALTER TABLE plants ADD COLUMN colour TEXT",
                    "CREATE INDEX plants_by_colour ON plants (colour)");
     {
         const db::OpenedFile opened = open(migrations);
-        EXPECT_EQ(opened.schemaVersion, 3);
-        EXPECT_EQ(db::schemaOf(*opened.connection), db::expectedSchema(migrations, 3));
+        EXPECT_EQ(opened.schemaVersion, 4);
+        EXPECT_EQ(db::schemaOf(*opened.connection), db::expectedSchema(migrations, 4));
     }
-    EXPECT_EQ(support::valueOf(file, "PRAGMA user_version"), "3");
-    EXPECT_THAT(folder.names(), ElementsAre("old before format 3.strikebook", "old.strikebook"));
-    const auto backup = folder / "old before format 3.strikebook";
+    EXPECT_EQ(support::valueOf(file, "PRAGMA user_version"), "4");
+    EXPECT_THAT(folder.names(), ElementsAre("old before format 4.strikebook", "old.strikebook"));
+    const auto backup = folder / "old before format 4.strikebook";
     EXPECT_EQ(support::tableDump(backup), before);
-    EXPECT_EQ(support::valueOf(backup, "PRAGMA user_version"), "1");
+    EXPECT_EQ(support::valueOf(backup, "PRAGMA user_version"), "2");
     EXPECT_EQ(db::Logbook::open(backup, support::testOptions()).batchLines().size(), 12U);
     { const db::OpenedFile again = open(migrations); }
     EXPECT_EQ(folder.names().size(), 2U) << "nothing to migrate, nothing to back up";
@@ -59,22 +59,22 @@ TEST_F(Migrating, GoesForwardStepByStepAfterABackup) {
 TEST_F(Migrating, AFailingOneLeavesTheFileAsItWas) {
     const std::string before = support::contentOf(file);
     const auto migrations =
-        withMadeUp("CREATE TABLE photos (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1)", nullptr);
+        withMadeUp("CREATE TABLE moons (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1)", nullptr);
     EXPECT_THROW(static_cast<void>(open(migrations)), std::exception);
     EXPECT_EQ(support::contentOf(file), before);
     EXPECT_EQ(db::Logbook::open(file, support::testOptions()).batchLines().size(), 12U);
 }
 
 TEST_F(Migrating, AnEarlierBackupOfThatNameIsKept) {
-    support::writeContent(folder / "old before format 2.strikebook", "mine");
-    { const db::OpenedFile opened = open(withMadeUp("CREATE TABLE photos (id INTEGER PRIMARY KEY) STRICT", nullptr)); }
-    EXPECT_EQ(support::contentOf(folder / "old before format 2.strikebook"), "mine");
-    EXPECT_TRUE(std::filesystem::exists(folder / "old before format 2 2.strikebook"));
+    support::writeContent(folder / "old before format 3.strikebook", "mine");
+    { const db::OpenedFile opened = open(withMadeUp("CREATE TABLE moons (id INTEGER PRIMARY KEY) STRICT", nullptr)); }
+    EXPECT_EQ(support::contentOf(folder / "old before format 3.strikebook"), "mine");
+    EXPECT_TRUE(std::filesystem::exists(folder / "old before format 3 2.strikebook"));
 }
 
 TEST_F(Migrating, AReadOnlyFileIsNotMigrated) {
     const std::string before = support::contentOf(file);
-    const auto migrations = withMadeUp("CREATE TABLE photos (id INTEGER PRIMARY KEY) STRICT", nullptr);
+    const auto migrations = withMadeUp("CREATE TABLE moons (id INTEGER PRIMARY KEY) STRICT", nullptr);
     try {
         const db::OpenedFile opened = open(migrations, true);
         FAIL() << "it opened";
@@ -86,7 +86,7 @@ TEST_F(Migrating, AReadOnlyFileIsNotMigrated) {
 
 TEST_F(Migrating, AnotherProgramThatMigratesAnOpenFileIsNoticed) {
     auto logbook = db::Logbook::open(file, support::testOptions());
-    { const db::OpenedFile opened = open(withMadeUp("CREATE TABLE photos (id INTEGER PRIMARY KEY) STRICT", nullptr)); }
+    { const db::OpenedFile opened = open(withMadeUp("CREATE TABLE moons (id INTEGER PRIMARY KEY) STRICT", nullptr)); }
     try {
         logbook.undo();
         FAIL() << "undone";
@@ -95,24 +95,92 @@ TEST_F(Migrating, AnotherProgramThatMigratesAnOpenFileIsNoticed) {
     }
 }
 
-/// A dump kept from when the version was released. It opens, its figures are what they were, and it becomes what a new file is.
-TEST(ReleasedSchema, Version1OpensWithItsFiguresAndEqualsANewFile) {
-    const support::ScratchFolder folder;
-    const auto file = folder / "version_0001.strikebook";
-    support::runSql(file, support::contentOf(STRIKEBOOK_SOURCE_DIR "/tests/data/logbooks/version_0001.sql"));
-    db::Connection connection(file.string(), SQLite::OPEN_READONLY, 0);
-    EXPECT_EQ(db::schemaOf(connection), db::expectedSchema(db::releasedMigrations(), 1));
-
-    auto logbook = db::Logbook::open(file, support::testOptions());
-    EXPECT_EQ(logbook.shelves().facts.name, "Kept from version 1");
-    int stuck = 0, rooted = 0, lost = 0, withdrawn = 0;
-    for (const core::BatchLine& line : logbook.batchLines()) {
-        stuck += line.tally.stuck;
-        rooted += line.tally.rooted;
-        lost += line.tally.lost;
-        withdrawn += line.tally.withdrawn;
+/// A dump kept from when the version was released, as a file.
+class ReleasedSchema : public testing::Test {
+  protected:
+    std::filesystem::path kept(int version) const {
+        const std::string name = "version_000" + std::to_string(version);
+        const auto file = folder / (name + ".strikebook");
+        support::runSql(file, support::contentOf(STRIKEBOOK_SOURCE_DIR "/tests/data/logbooks/" + name + ".sql"));
+        db::Connection connection(file.string(), SQLite::OPEN_READONLY, 0);
+        EXPECT_EQ(db::schemaOf(connection), db::expectedSchema(db::releasedMigrations(), version));
+        return file;
     }
-    EXPECT_THAT((std::vector{stuck, rooted, lost, withdrawn}), ElementsAre(143, 89, 36, 0));
+
+    static std::vector<int> countsIn(const db::Logbook& logbook) {
+        std::vector<int> counts(4);
+        for (const core::BatchLine& line : logbook.batchLines()) {
+            counts[0] += line.tally.stuck;
+            counts[1] += line.tally.rooted;
+            counts[2] += line.tally.lost;
+            counts[3] += line.tally.withdrawn;
+        }
+        return counts;
+    }
+
+    static void expectNewestSchema(const std::filesystem::path& file) {
+        db::Connection connection(file.string(), SQLite::OPEN_READONLY, 0);
+        const auto& released = db::releasedMigrations();
+        EXPECT_EQ(db::schemaOf(connection), db::expectedSchema(released, db::newestVersion(released)));
+    }
+
+    support::ScratchFolder folder;
+};
+
+TEST_F(ReleasedSchema, Version1OpensWithItsFiguresAndEqualsANewFile) {
+    const auto file = kept(1);
+    const std::string before = support::tableDump(file);
+    auto logbook = db::Logbook::open(file, support::testOptions());
+    expectNewestSchema(file);
+    EXPECT_THAT(folder.names(), ElementsAre("version_0001 before format 2.strikebook", "version_0001.strikebook"));
+    EXPECT_EQ(support::tableDump(folder / "version_0001 before format 2.strikebook"), before);
+    EXPECT_EQ(logbook.shelves().facts.name, "Kept from version 1");
+    EXPECT_THAT(countsIn(logbook), ElementsAre(143, 89, 36, 0));
+    EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
+    EXPECT_FALSE(logbook.wordsToUndo()) << "sealed by the migration";
+    EXPECT_FALSE(logbook.wordsToRedo());
+}
+
+TEST_F(ReleasedSchema, Version1IsGivenWhatANewLogbookHasOfTheRest) {
+    const auto logbook = db::Logbook::open(kept(1), support::testOptions());
+    const core::Shelves shelves = logbook.shelves();
+    const core::LogbookFacts usual;
+    EXPECT_EQ(shelves.facts.interval, usual.interval);
+    EXPECT_EQ(shelves.facts.units, usual.units);
+    EXPECT_EQ(shelves.facts.currency, usual.currency);
+    for (const core::Station& station : shelves.stations) EXPECT_TRUE(!station.isStaggered && station.blocked.empty());
+    for (const core::Plant& plant : shelves.plants) EXPECT_FALSE(plant.checkSchedule.isSet());
+    for (const core::Method& method : shelves.methods) EXPECT_FALSE(method.checkSchedule.isSet());
+    const core::Records records = logbook.records();
+    for (const core::BatchRecord& record : records.batches) EXPECT_EQ(record.batch.positions, "");
+    EXPECT_TRUE(records.readings.empty() && records.care.empty() && records.photos.empty() && records.expenses.empty());
+}
+
+TEST_F(ReleasedSchema, Version1IsLeftAloneWhereItMayOnlyBeRead) {
+    const auto file = kept(1);
+    const std::string before = support::contentOf(file);
+    db::OpenOptions options = support::testOptions();
+    options.access = db::Access::ReadOnly;
+    try {
+        const auto logbook = db::Logbook::open(file, options);
+        FAIL() << "it opened";
+    } catch (const db::LogbookError& error) {
+        EXPECT_THAT(error.what(), HasSubstr("was written by an older Strikebook"));
+    }
+    EXPECT_EQ(support::contentOf(file), before);
+    EXPECT_THAT(folder.names(), ElementsAre("version_0001.strikebook"));
+}
+
+TEST_F(ReleasedSchema, Version2OpensWithItsFiguresAndItsHistory) {
+    const auto file = kept(2);
+    auto logbook = db::Logbook::open(file, support::testOptions());
+    expectNewestSchema(file);
+    EXPECT_EQ(logbook.shelves().facts.name, "Kept from version 2");
+    EXPECT_THAT(countsIn(logbook), ElementsAre(94, 76, 15, 0));
+    const core::Records records = logbook.records();
+    EXPECT_THAT((std::vector{records.readings.size(), records.care.size(), records.photos.size(),
+                             records.expenses.size(), records.shelves.checkSchedules.size()}),
+                ElementsAre(40U, 12U, 1U, 1U, 1U));
     EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
     EXPECT_EQ(logbook.wordsToRedo(), "new plant Hedera helix");
     EXPECT_TRUE(logbook.redo());

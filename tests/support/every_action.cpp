@@ -5,40 +5,18 @@
 #include <stdexcept>
 
 #include "core/batch/batch_code.h"
+#include "core/batch/position_rules.h"
 #include "core/demo/demo_season.h"
 #include "db/actions/check_actions.h"
 #include "db/actions/records_actions.h"
 #include "db/actions/session_actions.h"
 #include "db/actions/shelf_actions.h"
+#include "tests/support/chance_values.h"
+#include "tests/support/events_by_chance.h"
 
 namespace support {
 
 namespace {
-
-using Done = core::Result<db::Changes>;
-
-/// A name that is new most of the time.
-std::string someName(Chance& chance) {
-    static constexpr const char* names[] = {"north bench", "old tub", "Hetty's", "u\xC3\xA4 \"quoted\", comma",
-                                            "line",        ""};
-    const int which = pick(chance, 12);
-    return which < 6 ? names[which] : "number " + std::to_string(pick(chance, 100000));
-}
-
-/// One of the shelf; a new thing when it is empty or, with `orNew`, half of the time.
-template <class Thing>
-Thing some(const std::vector<Thing>& shelf, Chance& chance, bool orNew = false) {
-    if (shelf.empty() || (orNew && pick(chance, 2) == 0)) return {};
-    return shelf[static_cast<std::size_t>(pick(chance, static_cast<int>(shelf.size())))];
-}
-
-core::Date someDay(Chance& chance, core::Date today) {
-    return core::addDays(today, -pick(chance, 300) + 3);  // a few are in the future
-}
-
-core::BatchId someBatch(const db::Logbook& logbook, Chance& chance) {
-    return some(logbook.batchLines(), chance).batch.id;
-}
 
 core::Batch newBatch(const core::Shelves& shelves, Chance& chance) {
     core::Batch batch;
@@ -54,6 +32,18 @@ core::Batch newBatch(const core::Shelves& shelves, Chance& chance) {
     return batch;
 }
 
+/// Where there is room; where another stands once in a while.
+void standSomewhere(const db::Logbook& logbook, core::Batch& batch, Chance& chance) {
+    const core::Shelves shelves = logbook.shelves();
+    const core::Station* station = core::find(shelves.stations, batch.station);
+    if (station == nullptr || !station->hasLayout() || pick(chance, 3) == 0) return;
+    std::vector<core::HeldPosition> held;
+    if (pick(chance, 8) != 0)
+        for (const core::BatchRecord& record : logbook.batchRecordsAt(batch.station))
+            for (core::HeldPosition& one : core::heldPositions(record)) held.push_back(std::move(one));
+    batch.positions = core::textOf(core::freePositions(*station, held, batch.stuck));
+}
+
 Done doStickSession(db::Logbook& logbook, Chance& chance, core::Date today) {
     db::SessionDraft draft;
     draft.session.date = someDay(chance, today);
@@ -67,6 +57,7 @@ Done doStickSession(db::Logbook& logbook, Chance& chance, core::Date today) {
         shelves.plants.push_back(plant);
     }
     for (int number = pick(chance, 4); number >= 0; --number) draft.batches.push_back(newBatch(shelves, chance));
+    standSomewhere(logbook, draft.batches.front(), chance);
     auto done = db::stickSession(logbook, std::move(draft), today);
     if (!done) return core::refused(std::move(done.error()));
     return done->changes;
@@ -77,6 +68,7 @@ Done doChangeBatch(db::Logbook& logbook, Chance& chance, core::Date today) {
     batch.stuck += pick(chance, 7) - 2;
     batch.note = someName(chance);
     batch.treatment = some(logbook.shelves().treatments, chance, true).id;
+    if (pick(chance, 4) == 0) standSomewhere(logbook, batch, chance);
     if (pick(chance, 4) == 0) batch.code = core::batchCode(2020, 1 + pick(chance, 50));
     return db::changeBatch(logbook, batch, today);
 }
@@ -88,6 +80,17 @@ Done doChangeSession(db::Logbook& logbook, Chance& chance, core::Date today) {
     return db::changeSession(logbook, session, today);
 }
 
+/// Of what rooted, where positions are undecided; one too many once in a while.
+void findSomewhere(const core::BatchRecord& record, core::Check& check, Chance& chance) {
+    int left = check.rooted + pick(chance, 8) / 7;
+    for (const core::PositionState& state : core::positionStates(record)) {
+        if (left == 0) return;
+        if (state.finding) continue;
+        check.findings.push_back({.position = state.position, .outcome = core::Outcome::Rooted, .cause = {}});
+        --left;
+    }
+}
+
 core::Check someCheck(const db::Logbook& logbook, core::BatchId batch, Chance& chance, core::Date today) {
     core::Check check;
     check.batch = batch;
@@ -97,6 +100,8 @@ core::Check someCheck(const db::Logbook& logbook, core::BatchId batch, Chance& c
     if (pick(chance, 3) == 0)
         check.losses.push_back({.cause = some(logbook.shelves().lossCauses, chance).id, .count = 1 + pick(chance, 2)});
     if (pick(chance, 5) == 0) check.losses.push_back({.cause = {}, .count = 1});
+    const auto record = logbook.batch(batch);
+    if (record && pick(chance, 2) == 0) findSomewhere(*record, check, chance);
     return check;
 }
 
@@ -162,6 +167,8 @@ Done doKeepStation(db::Logbook& logbook, Chance& chance) {
     station.method = some(shelves.methods, chance).id;
     station.rows = pick(chance, 9);
     station.columns = station.rows == 0 ? 0 : pick(chance, 14);
+    station.isStaggered = pick(chance, 2) == 0;
+    station.blocked = pick(chance, 3) == 0 ? "A1" : "";
     return keepNamed(logbook, station, chance);
 }
 
@@ -201,14 +208,12 @@ Done doKeepFacts(db::Logbook& logbook, Chance& chance) {
     facts.grower = someName(chance);
     facts.checkEveryDays = pick(chance, 20);
     facts.level = 0.8 + 0.01 * pick(chance, 20);
+    facts.units.ec = static_cast<core::EcUnit>(pick(chance, 5));
+    facts.currency = pick(chance, 4) == 0 ? "euro" : "CHF";
     return db::keep(logbook, facts);
 }
 
 }  // namespace
-
-int pick(Chance& chance, int count) {
-    return static_cast<int>(chance() % static_cast<unsigned>(count));
-}
 
 Done perform(db::Logbook& logbook, Action action, Chance& chance, core::Date today) {
     const core::Shelves shelves = logbook.shelves();
@@ -271,6 +276,30 @@ Done perform(db::Logbook& logbook, Action action, Chance& chance, core::Date tod
             return db::remove(logbook, some(shelves.lossCauses, chance).id);
         case Action::RemoveTrial:
             return db::remove(logbook, some(shelves.trials, chance).id);
+        case Action::KeepCheckSchedule:
+        case Action::RemoveCheckSchedule:
+        case Action::RecordReadings:
+        case Action::ChangeReading:
+        case Action::DeleteReading:
+        case Action::RecordCare:
+        case Action::ChangeCare:
+        case Action::DeleteCare:
+        case Action::AddPhotos:
+        case Action::ChangePhoto:
+        case Action::DeletePhoto:
+        case Action::KeepExpense:
+        case Action::DeleteExpense:
+        case Action::KeepVisit:
+        case Action::RecordLook:
+            return performEvent(logbook, action, chance, today);
+        case Action::MergePlants:
+        case Action::MergeStockPlants:
+        case Action::MergeStations:
+        case Action::MergeMedia:
+        case Action::MergeTreatments:
+        case Action::MergeCuttingKinds:
+        case Action::MergeLossCauses:
+            return performMerge(logbook, action, chance);
     }
     throw std::logic_error("an action without a generator");
 }

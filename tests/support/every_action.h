@@ -41,10 +41,32 @@ enum class Action {
     RemoveTreatment,
     RemoveCuttingKind,
     RemoveLossCause,
-    RemoveTrial
+    RemoveTrial,
+    KeepCheckSchedule,
+    RemoveCheckSchedule,
+    RecordReadings,
+    ChangeReading,
+    DeleteReading,
+    RecordCare,
+    ChangeCare,
+    DeleteCare,
+    AddPhotos,
+    ChangePhoto,
+    DeletePhoto,
+    KeepExpense,
+    DeleteExpense,
+    MergePlants,
+    MergeStockPlants,
+    MergeStations,
+    MergeMedia,
+    MergeTreatments,
+    MergeCuttingKinds,
+    MergeLossCauses,
+    KeepVisit,
+    RecordLook
 };
 
-inline constexpr int actions = static_cast<int>(Action::RemoveTrial) + 1;
+inline constexpr int actions = static_cast<int>(Action::RecordLook) + 1;
 
 using Chance = std::mt19937;  // its numbers are the same on every machine
 
