@@ -11,11 +11,13 @@
 #include <QTableView>
 #include <QTreeView>
 #include <QVBoxLayout>
-#include <unordered_map>
-#include <unordered_set>
 
+#include "app/desktop/bench/attention_panel.h"
+#include "app/desktop/bench/behind_search.h"
 #include "app/desktop/bench/bench_view.h"
 #include "app/desktop/bench/due_model.h"
+#include "app/desktop/bench/empty_bench.h"
+#include "app/desktop/bench/fill_delegate.h"
 #include "app/desktop/bench/station_model.h"
 #include "app/desktop/look/look.h"
 #include "app/desktop/names/plant_name_delegate.h"
@@ -41,7 +43,11 @@ class AiryRows : public QStyledItemDelegate {
 }  // namespace
 
 BenchPage::BenchPage(const PageContext& context, QWidget* parent)
-    : Page(parent), context_(context), dueModel_(new DueModel(this)), stationModel_(new StationModel(this)) {
+    : Page(parent),
+      context_(context),
+      dueModel_(new DueModel(this)),
+      stationModel_(new StationModel(this)),
+      behind_(new BehindSearch(context.workspace, this)) {
     setObjectName("benchPage");
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(makeHead());
@@ -50,7 +56,7 @@ BenchPage::BenchPage(const PageContext& context, QWidget* parent)
     stack_->addWidget(makeEmpty());
     layout->addWidget(stack_, 1);
     connect(&context_.workspace, &Workspace::logbookReplaced, this, &BenchPage::readAll);
-    connect(&context_.workspace, &Workspace::logbookChanged, this, &BenchPage::readChanged);
+    connect(&context_.workspace, &Workspace::logbookChanged, this, &BenchPage::readAll);
     readAll();
 }
 
@@ -82,13 +88,20 @@ QWidget* BenchPage::makeHead() {
 }
 
 QWidget* BenchPage::makeDay() {
+    auto* upper = new QSplitter(Qt::Horizontal, this);
+    upper->setObjectName("benchUpperSplitter");
+    upper->setChildrenCollapsible(false);
+    upper->addWidget(makeDue());
+    upper->addWidget(makeAttention());
+    upper->setStretchFactor(0, 3);
+    upper->setStretchFactor(1, 2);
     auto* day = new QSplitter(Qt::Vertical, this);
     day->setObjectName("benchSplitter");
     day->setChildrenCollapsible(false);
-    day->addWidget(makeDue());
+    day->addWidget(upper);
     day->addWidget(makeStations());
     day->setStretchFactor(0, 3);
-    day->setStretchFactor(1, 1);
+    day->setStretchFactor(1, 2);
     return day;
 }
 
@@ -118,12 +131,26 @@ QWidget* BenchPage::makeDue() {
     return part;
 }
 
+QWidget* BenchPage::makeAttention() {
+    attention_ = new AttentionPanel(this);
+    connect(attention_, &AttentionPanel::batchWanted, this, &Page::batchWanted);
+    connect(attention_, &AttentionPanel::stationWanted, this,
+            [this](core::StationId station) { emit placeWanted(placeOf(station)); });
+    connect(behind_, &BehindSearch::foundChanged, this, &BenchPage::showAttention);
+    return attention_;
+}
+
 QWidget* BenchPage::makeStations() {
     auto* part = new QWidget(this);
     stations_ = new QTableView(part);
     stations_->setObjectName("benchStations");
     stations_->setModel(stationModel_);
     giveTableManners(*stations_);
+    stations_->setItemDelegateForColumn(StationModel::Places, new FillDelegate(stations_));
+    connect(stations_, &QTableView::activated, this, [this](const QModelIndex& index) {
+        if (const core::StationId station = stationModel_->stationAt(index); station.isSet())
+            emit placeWanted(placeOf(station));
+    });
     auto* label = new QLabel(tr("S&tations"), part);
     label->setBuddy(stations_);
     stations_->setAccessibleName(tr("Stations"));
@@ -134,56 +161,51 @@ QWidget* BenchPage::makeStations() {
     return part;
 }
 
-QWidget* BenchPage::makeEmpty() {
-    auto* empty = new QWidget(this);
-    auto* words =
-        new QLabel(tr("This page shows each morning which batches want a look, and what stands in your tubs and trays. "
-                      "Nothing is written down yet. "
-                      "Begin with a session: what you stuck today, where, and how many."),
-                   empty);
-    words->setObjectName("benchEmpty");
-    words->setWordWrap(true);
-    words->setMaximumWidth(words->fontMetrics().averageCharWidth() * 70);
-    firstSession_ = new QPushButton(icon("session"), tr("Write down the &first session"), empty);
-    firstSession_->setObjectName("benchFirstSession");
-    connect(firstSession_, &QPushButton::clicked, this, [this] { emit taskWanted(task::session); });
-    auto* layout = new QVBoxLayout(empty);
-    layout->addStretch(1);
-    layout->addWidget(words, 0, Qt::AlignHCenter);
-    layout->addWidget(firstSession_, 0, Qt::AlignHCenter);
-    layout->addStretch(2);
-    return empty;
+EmptyBench* BenchPage::makeEmpty() {
+    empty_ = new EmptyBench(this);
+    connect(empty_, &EmptyBench::sessionWanted, this, [this] { emit taskWanted(task::session); });
+    connect(empty_, &EmptyBench::stationWanted, this, [this] { emit taskWanted(task::station); });
+    connect(empty_, &EmptyBench::tablesWanted, this, &Page::tablesWanted);
+    return empty_;
 }
 
 void BenchPage::activated() {
-    if (lines_.empty())
-        firstSession_->setFocus();
+    if (!hasBatches_)
+        empty_->focusFirst();
     else
         round_->setFocus();
 }
 
 void BenchPage::readAll() {
-    lines_.clear();
-    if (context_.workspace.hasLogbook())
-        context_.workspace.attempt([this](db::Logbook& logbook) { lines_ = logbook.batchLines(); });
-    showLines();
-}
-
-void BenchPage::readChanged(const db::Changes& changes) {
-    std::vector<core::BatchLine> read;
-    context_.workspace.attempt([&](db::Logbook& logbook) { read = logbook.batchLinesOf(changes.batches); });
-    const std::unordered_set<core::BatchId> touched(changes.batches.begin(), changes.batches.end());
-    std::erase_if(lines_, [&](const core::BatchLine& line) { return touched.contains(line.batch.id); });
-    lines_.insert(lines_.end(), read.begin(), read.end());
-    showLines();
+    context_.workspace.attemptWithout([this] { showLines(); });
 }
 
 void BenchPage::showLines() {
     const Workspace& workspace = context_.workspace;
     if (!workspace.hasLogbook()) return;
-    BenchView view = benchView(lines_, workspace.shelves(), workspace.today());
+    const std::vector<core::BatchLine>& lines = workspace.batchLines();
+    hasBatches_ = !lines.empty();
+    readings_ = workspace.logbook().newestReadings();
+    BenchView view = benchView(lines, workspace.shelves(), workspace.today(), readings_);
     day_->setText(plot::dateText(workspace.today()));
-    if (lines_.empty())
+    showSentence(view);
+    dueModel_->show(std::move(view.due));
+    stationModel_->show(std::move(view.stations));
+    showAttention();
+    for (int row = 0; row < dueModel_->rowCount(); ++row) due_->expand(dueModel_->index(row, 0));
+    for (int column = 0; column < DueModel::Due; ++column) {
+        due_->resizeColumnToContents(column);
+        due_->setColumnWidth(column, due_->columnWidth(column) + fontMetrics().averageCharWidth() * 2);
+    }
+    stations_->resizeColumnsToContents();
+    stack_->setCurrentIndex(hasBatches_ ? 0 : 1);
+    round_->setEnabled(!workspace.isReadOnly() && hasBatches_);
+    session_->setEnabled(!workspace.isReadOnly());
+    empty_->setWritable(!workspace.isReadOnly());
+}
+
+void BenchPage::showSentence(const BenchView& view) {
+    if (!hasBatches_)
         sentence_->clear();
     else if (view.dueCount == 0)
         sentence_->setText(view.nextDue.isEmpty()
@@ -194,18 +216,14 @@ void BenchPage::showLines() {
     else
         sentence_->setText(
             tr("%1 due for a look, %2 of them overdue.").arg(plot::batchesText(view.dueCount)).arg(view.overdueCount));
-    dueModel_->show(std::move(view.due));
-    stationModel_->show(std::move(view.stations));
-    for (int row = 0; row < dueModel_->rowCount(); ++row) due_->expand(dueModel_->index(row, 0));
-    for (int column = 0; column < DueModel::Due; ++column) {
-        due_->resizeColumnToContents(column);
-        due_->setColumnWidth(column, due_->columnWidth(column) + fontMetrics().averageCharWidth() * 2);
-    }
-    stations_->resizeColumnsToContents();
-    stack_->setCurrentIndex(lines_.empty() ? 1 : 0);
-    round_->setEnabled(!workspace.isReadOnly() && !lines_.empty());
-    session_->setEnabled(!workspace.isReadOnly());
-    firstSession_->setEnabled(!workspace.isReadOnly());
+}
+
+void BenchPage::showAttention() {
+    const Workspace& workspace = context_.workspace;
+    if (!workspace.hasLogbook()) return;
+    attention_->show(
+        attentionRows(behind_->found(), readings_, workspace.batchLines(), workspace.shelves(), workspace.today()),
+        behind_->isLooking());
 }
 
 }  // namespace desktop

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "app/desktop/page.h"
-#include "core/records.h"
+#include "core/climate/reading.h"
 
 class QLabel;
 class QPushButton;
@@ -13,14 +13,14 @@ class QStackedWidget;
 class QTableView;
 class QTreeView;
 
-namespace db {
-struct Changes;
-}
-
 namespace desktop {
 
+class AttentionPanel;
+class BehindSearch;
 class DueModel;
+class EmptyBench;
 class StationModel;
+struct BenchView;
 
 class BenchPage : public Page {
     Q_OBJECT
@@ -32,24 +32,29 @@ class BenchPage : public Page {
 
   private:
     QWidget* makeHead();
-    QWidget* makeEmpty();
+    EmptyBench* makeEmpty();
     QWidget* makeDay();
     QWidget* makeDue();
+    QWidget* makeAttention();
     QWidget* makeStations();
     void readAll();
-    void readChanged(const db::Changes& changes);
     void showLines();
+    void showSentence(const BenchView& view);
+    void showAttention();
 
     PageContext context_;
     DueModel* dueModel_;
     StationModel* stationModel_;
-    std::vector<core::BatchLine> lines_;
+    BehindSearch* behind_;
+    std::vector<core::Reading> readings_;  // the newest of each station and quantity
+    bool hasBatches_{};
 
     QLabel* day_{};
     QLabel* sentence_{};
     QPushButton* round_{};
     QPushButton* session_{};
-    QPushButton* firstSession_{};
+    EmptyBench* empty_{};
+    AttentionPanel* attention_{};
     QStackedWidget* stack_{};
     QTreeView* due_{};
     QTableView* stations_{};

@@ -74,6 +74,7 @@ std::vector<DueGroup> dueGroups(std::vector<core::DueBatch> due, const core::She
 struct Held {
     int batches{};
     int undecided{};
+    int standing{};  // undecided, or rooted and not yet potted on
     std::unordered_set<core::PlantId> plants;
     std::optional<core::Date> since;
 };
@@ -85,6 +86,7 @@ std::unordered_map<core::StationId, Held> heldByStation(std::span<const core::Ba
         Held& here = held[line.batch.station];
         ++here.batches;
         here.undecided += line.tally.undecided();
+        here.standing += line.tally.undecided() + line.tally.rooted;
         here.plants.insert(line.batch.plant);
         if (!here.since || line.batch.stuckOn < *here.since) here.since = line.batch.stuckOn;
     }
@@ -100,12 +102,28 @@ QString namesOf(const Held& held, const core::Shelves& shelves,
     return names.empty() ? onBench("free") : QStringList(names.begin(), names.end()).join(", ");
 }
 
-StationRow stationRow(const core::Station& station, const Held& held, const core::Shelves& shelves, core::Date today) {
+QString placesText(const core::Station& station, const Held& held) {
+    if (station.positions() == 0) return plot::cuttingsText(held.standing);
+    return onBench("%1 of %2 free")
+        .arg(plot::countText(std::max(0, station.positions() - held.standing)), plot::countText(station.positions()));
+}
+
+std::optional<double> takenShare(const core::Station& station, const Held& held) {
+    if (station.positions() == 0) return {};
+    return std::min(1.0, static_cast<double>(held.standing) / station.positions());
+}
+
+StationRow stationRow(const core::Station& station, const Held& held, const core::Shelves& shelves, core::Date today,
+                      std::span<const core::Reading> readings) {
     const core::Method* method = core::find(shelves.methods, station.method);
-    return {.name = QString::fromStdString(station.name),
+    return {.id = station.id,
+            .name = QString::fromStdString(station.name),
             .method = method ? QString::fromStdString(method->name) : QString(),
             .openBatches = held.batches,
             .undecided = held.undecided,
+            .places = placesText(station, held),
+            .takenShare = takenShare(station, held),
+            .readings = readingsGlance(station, readings, shelves),
             .plants = namesOf(held, shelves, [](const core::Plant& plant) { return plant.botanicalName; }),
             .plantsInFull = namesOf(held, shelves, core::fullName),
             .since = held.since ? onBench("%1 (%2)").arg(plot::shortDateText(*held.since),
@@ -114,7 +132,7 @@ StationRow stationRow(const core::Station& station, const Held& held, const core
 }
 
 std::vector<StationRow> stationRows(std::span<const core::BatchLine> lines, const core::Shelves& shelves,
-                                    core::Date today) {
+                                    core::Date today, std::span<const core::Reading> readings) {
     auto held = heldByStation(lines);
     std::vector<const core::Station*> stations;
     for (const core::Station& station : shelves.stations)
@@ -122,7 +140,7 @@ std::vector<StationRow> stationRows(std::span<const core::BatchLine> lines, cons
     std::ranges::stable_sort(stations, {}, &core::Station::walkingOrder);
     std::vector<StationRow> rows;
     for (const core::Station* station : stations)
-        rows.push_back(stationRow(*station, held[station->id], shelves, today));
+        rows.push_back(stationRow(*station, held[station->id], shelves, today, readings));
     return rows;
 }
 
@@ -130,7 +148,7 @@ QString nextDueText(std::span<const core::BatchLine> lines, const core::Shelves&
     std::optional<core::Date> next;
     for (const core::BatchLine& line : lines) {
         if (core::isClosed(line.batch, line.tally)) continue;
-        const core::Date on = core::nextCheckOn(line, shelves.facts);
+        const core::Date on = core::nextCheckOn(line, shelves);
         if (!next || on < *next) next = on;
     }
     return next ? plot::dateText(*next) : QString();
@@ -146,7 +164,8 @@ QString countsText(const core::Tally& tally) {
     return parts.join(", ");
 }
 
-BenchView benchView(std::span<const core::BatchLine> lines, const core::Shelves& shelves, core::Date today) {
+BenchView benchView(std::span<const core::BatchLine> lines, const core::Shelves& shelves, core::Date today,
+                    std::span<const core::Reading> readings) {
     std::vector<core::DueBatch> due = core::dueOn(today, lines, shelves);
     BenchView view;
     view.dueCount = static_cast<int>(due.size());
@@ -154,7 +173,7 @@ BenchView benchView(std::span<const core::BatchLine> lines, const core::Shelves&
         static_cast<int>(std::ranges::count_if(due, [](const auto& each) { return each.daysOverdue > 0; }));
     view.due = dueGroups(std::move(due), shelves, today);
     if (view.dueCount == 0) view.nextDue = nextDueText(lines, shelves);
-    view.stations = stationRows(lines, shelves, today);
+    view.stations = stationRows(lines, shelves, today, readings);
     return view;
 }
 

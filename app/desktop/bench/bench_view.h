@@ -4,9 +4,11 @@
 #pragma once
 
 #include <QString>
+#include <optional>
 #include <span>
 #include <vector>
 
+#include "app/desktop/bench/attention_view.h"
 #include "core/due/due_today.h"
 #include "core/records.h"
 
@@ -29,13 +31,17 @@ struct DueGroup {
 };
 
 struct StationRow {
+    core::StationId id;
     QString name;
     QString method;
     int openBatches{};
     int undecided{};
-    QString plants;        // what it holds, by botanical names: a glance has no room for more
-    QString plantsInFull;  // with cultivars
-    QString since;         // day of the oldest open batch; empty when it is free
+    QString places;                    // "18 of 60 free"; what it holds where its layout isn't described
+    std::optional<double> takenShare;  // of its positions; absent where its layout isn't described
+    ReadingsGlance readings;           // the newest of each quantity
+    QString plants;                    // what it holds, by botanical names: a glance has no room for more
+    QString plantsInFull;              // with cultivars
+    QString since;                     // day of the oldest open batch; empty when it is free
 };
 
 struct BenchView {
@@ -46,8 +52,9 @@ struct BenchView {
     std::vector<StationRow> stations;
 };
 
+/// `readings`: the newest of each station and quantity.
 [[nodiscard]] BenchView benchView(std::span<const core::BatchLine> lines, const core::Shelves& shelves,
-                                  core::Date today);
+                                  core::Date today, std::span<const core::Reading> readings = {});
 
 /// "9 of 24 rooted, 2 lost, 13 undecided"
 [[nodiscard]] QString countsText(const core::Tally& tally);

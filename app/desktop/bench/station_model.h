@@ -13,11 +13,13 @@ class StationModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    enum Column { Name, Batches, Undecided, Since, Plants, ColumnCount };
+    enum Column { Name, Places, Undecided, Since, Plants, Readings, ColumnCount };
 
     using QAbstractTableModel::QAbstractTableModel;
 
     void show(std::vector<StationRow> rows);
+    /// Unset where there is no such row.
+    [[nodiscard]] core::StationId stationAt(const QModelIndex& index) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;

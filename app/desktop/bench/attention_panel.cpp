@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/bench/attention_panel.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include "app/desktop/bench/attention_model.h"
+#include "app/desktop/widgets/table_manners.h"
+
+namespace desktop {
+
+AttentionPanel::AttentionPanel(QWidget* parent)
+    : QWidget(parent), model_(new AttentionModel(this)), table_(new QTableView(this)), state_(new QLabel(this)) {
+    table_->setObjectName("benchAttention");
+    table_->setModel(model_);
+    giveTableManners(*table_);
+    table_->setAccessibleName(tr("Out of the ordinary"));
+    table_->horizontalHeader()->setStretchLastSection(true);
+    state_->setObjectName("benchAttentionState");
+    state_->setWordWrap(true);
+    auto* label = new QLabel(tr("&Out of the ordinary"), this);
+    label->setBuddy(table_);
+    connect(table_, &QTableView::activated, this, &AttentionPanel::lead);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(label);
+    layout->addWidget(table_, 1);
+    layout->addWidget(state_);
+}
+
+void AttentionPanel::show(std::vector<AttentionRow> rows, bool isLooking) {
+    const bool hasRows = !rows.empty();
+    model_->show(std::move(rows));
+    table_->resizeColumnToContents(AttentionModel::Subject);
+    state_->setText(isLooking ? tr("Comparing open batches with your earlier ones…")
+                    : hasRows
+                        ? tr("So few in an open batch would come less than once in a hundred batches by luck.")
+                        : tr("Nothing: no open batch does much worse than your earlier ones, and no reading of the "
+                             "last two weeks is outside its band."));
+}
+
+void AttentionPanel::lead(const QModelIndex& index) {
+    if (!index.isValid()) return;
+    const AttentionRow& row = model_->rowAt(index);
+    if (row.batch.isSet())
+        emit batchWanted(row.batch);
+    else
+        emit stationWanted(row.station);
+}
+
+}  // namespace desktop

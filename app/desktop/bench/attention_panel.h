@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+// The part of the bench that points out what is out of the ordinary. Enter or a double click leads to where it is dealt with.
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "app/desktop/bench/attention_view.h"
+
+class QLabel;
+class QTableView;
+
+namespace desktop {
+
+class AttentionModel;
+
+class AttentionPanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit AttentionPanel(QWidget* parent = nullptr);
+
+    /// `isLooking`: some batches are still being judged.
+    void show(std::vector<AttentionRow> rows, bool isLooking);
+
+  signals:
+    void batchWanted(core::BatchId batch);
+    void stationWanted(core::StationId station);
+
+  private:
+    void lead(const QModelIndex& index);
+
+    AttentionModel* model_;
+    QTableView* table_{};
+    QLabel* state_{};
+};
+
+}  // namespace desktop

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+#include "tests/desktop/whole/reading_order.h"
+
+#include <QAccessible>
+#include <QApplication>
+#include <QTest>
+#include <algorithm>
+
+namespace whole {
+
+namespace {
+
+QString called(const QWidget* widget) {
+    return QStringLiteral("%1 \"%2\"").arg(widget->metaObject()->className(), widget->objectName());
+}
+
+bool isLabelled(QAccessibleInterface* control) {
+    const auto relations = control->relations(QAccessible::Label);
+    return std::ranges::any_of(relations, [](const auto& relation) {
+        return relation.first != nullptr && !relation.first->text(QAccessible::Name).trimmed().isEmpty();
+    });
+}
+
+void collectNameless(QAccessibleInterface* here, QStringList& nameless) {
+    if (here == nullptr || !here->isValid()) return;
+    const QAccessible::State state = here->state();
+    const auto* widget = qobject_cast<QWidget*>(here->object());
+    if (widget != nullptr && !widget->isVisible()) return;
+    const bool isControl = state.focusable && widget != nullptr && widget->focusPolicy() != Qt::NoFocus;
+    if (isControl && here->text(QAccessible::Name).trimmed().isEmpty() && !isLabelled(here)) nameless << called(widget);
+    // The cells of tables and lists have names by their texts and are many.
+    if (here->tableInterface() != nullptr) return;
+    for (int child = 0; child < here->childCount(); ++child) collectNameless(here->child(child), nameless);
+}
+
+QRect placeIn(const QWidget& top, const QWidget* widget) {
+    return {widget->mapTo(&top, QPoint()), widget->size()};
+}
+
+bool takesTab(const QWidget* widget) {
+    return (widget->focusPolicy() & Qt::TabFocus) != 0 && widget->isVisible() && widget->isEnabled() &&
+           widget->focusProxy() == nullptr;
+}
+
+/// One button of a group of radio buttons takes Tab for all of them.
+bool isSpokenFor(const QWidget* widget, const std::vector<QWidget*>& walk) {
+    if (!widget->inherits("QRadioButton")) return false;
+    return std::ranges::any_of(walk, [&](const QWidget* other) {
+        return other->inherits("QRadioButton") && other->parentWidget() == widget->parentWidget();
+    });
+}
+
+}  // namespace
+
+QStringList namelessControls(QWidget& top) {
+    QStringList nameless;
+    collectNameless(QAccessible::queryAccessibleInterface(&top), nameless);
+    return nameless;
+}
+
+std::vector<QWidget*> tabWalk(QWidget& top) {
+    std::vector<QWidget*> walk;
+    constexpr int mostSteps = 300;
+    for (int step = 0; step < mostSteps; ++step) {
+        QWidget* focus = QApplication::focusWidget();
+        if (focus == nullptr || !top.isAncestorOf(focus) || std::ranges::find(walk, focus) != walk.end()) break;
+        walk.push_back(focus);
+        QTest::keyClick(focus, Qt::Key_Tab);
+        QApplication::processEvents();
+    }
+    return walk;
+}
+
+QStringList unreached(QWidget& top, const std::vector<QWidget*>& walk) {
+    QStringList missing;
+    const QList<QWidget*> widgets = top.findChildren<QWidget*>();
+    for (const QWidget* widget : widgets)
+        if (widget->window() == top.window() && takesTab(widget) && std::ranges::find(walk, widget) == walk.end() &&
+            !isSpokenFor(widget, walk))
+            missing << called(widget);
+    return missing;
+}
+
+QStringList stepsAgainstTheEye(QWidget& top, const std::vector<QWidget*>& walk) {
+    QStringList against;
+    for (std::size_t step = 1; step < walk.size(); ++step) {
+        const QRect from = placeIn(top, walk[step - 1]), to = placeIn(top, walk[step]);
+        const bool sharesRow = to.top() <= from.bottom() && to.bottom() >= from.top();
+        const bool goesBack = sharesRow && to.right() < from.left();
+        const bool goesUp = to.bottom() < from.top() && to.left() < from.right();
+        if (goesBack || goesUp) against << called(walk[step - 1]) + QStringLiteral(" to ") + called(walk[step]);
+    }
+    return against;
+}
+
+}  // namespace whole

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// What a person who can't see the window, or can't use a mouse, depends on: names, reachability, order.
+#pragma once
+
+#include <QStringList>
+#include <QWidget>
+#include <vector>
+
+namespace whole {
+
+/// Everything in the accessible tree below `top` that can have the focus and has neither a name nor a label; each as "class objectName".
+[[nodiscard]] QStringList namelessControls(QWidget& top);
+
+/// Where Tab goes from the widget that has the focus, until it comes back to one that it has visited.
+[[nodiscard]] std::vector<QWidget*> tabWalk(QWidget& top);
+/// Visible enabled widgets that take the focus by Tab and that the walk never comes to: it is trapped before, or leaves them out.
+[[nodiscard]] QStringList unreached(QWidget& top, const std::vector<QWidget*>& walk);
+/// Steps of the walk that go against the eye: back within a row, or up within a column. Wrapping round from the last to the first is none.
+[[nodiscard]] QStringList stepsAgainstTheEye(QWidget& top, const std::vector<QWidget*>& walk);
+
+}  // namespace whole
