@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/look/edged_style.h"
 
+#include <QApplication>
 #include <QPainter>
 #include <QPlainTextEdit>
 #include <QStyleOption>
+#include <algorithm>
 
 #include "app/desktop/look/look.h"
 
@@ -53,6 +55,16 @@ void EdgedStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
     if (!(option->state & State_Enabled)) return;
     if (control == CC_ComboBox || control == CC_SpinBox) drawEdge(option->rect, *option, *painter);
     if (control == CC_Slider) drawEdge(subControlRect(CC_Slider, option, SC_SliderHandle, widget), *option, *painter);
+}
+
+int EdgedStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
+    const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+    const bool isIndicator = metric == PM_IndicatorWidth || metric == PM_IndicatorHeight ||
+                             metric == PM_ExclusiveIndicatorWidth || metric == PM_ExclusiveIndicatorHeight;
+    if (!isIndicator) return usual;
+    // What is ticked grows with the text beside it.
+    const QFontMetrics metrics = widget ? widget->fontMetrics() : QFontMetrics(QApplication::font());
+    return std::max(usual, metrics.ascent());
 }
 
 }  // namespace desktop

@@ -9,6 +9,16 @@
 
 namespace desktop {
 
+namespace {
+
+core::Treatment treatmentCalled(const QString& name) {
+    core::Treatment treatment;
+    treatment.name = name.toStdString();
+    return treatment;
+}
+
+}  // namespace
+
 TreatmentDialog::TreatmentDialog(SessionModel& model, const QString& name, QWidget* parent)
     : ThingForm(nullptr, tr("New treatment"), parent) {
     setObjectName(QStringLiteral("treatmentDialog"));
@@ -27,10 +37,11 @@ TreatmentDialog::TreatmentDialog(SessionModel& model, const QString& name, QWidg
         core::Treatment treatment = read().treatment;
         const QString called = QString::fromStdString(treatment.name);
         const QString fault = model.describe(std::move(treatment));
-        if (!fault.isEmpty())
-            return Outcome{.isDone = false, .refusals = {{"Name", called.toStdString(), {}, fault.toStdString()}}, .changes = {}};
-        emit described(called);
-        return Outcome{.isDone = true, .refusals = {}, .changes = {}};
+        Outcome outcome;
+        outcome.isDone = fault.isEmpty();
+        if (!fault.isEmpty()) outcome.refusals = {{"Name", called.toStdString(), {}, fault.toStdString()}};
+        if (outcome.isDone) emit described(called);
+        return outcome;
     };
     finish(tr("Use this treatment"), QStringLiteral("describeTreatment"), {.judge = judge, .keep = keep});
 }

@@ -51,8 +51,11 @@ QLayout* LogbookSettings::cellFor(const QString& field, QWidget* editor, const Q
     const auto* typed = qobject_cast<QLineEdit*>(editor);
     const bool isLong = typed && typed->maximumWidth() == QWIDGETSIZE_MAX;
     line->addWidget(editor, isLong ? 1 : 0);
-    if (!after.isEmpty()) line->addWidget(new QLabel(after));
-    if (!isLong) line->addStretch(1);
+    auto* words = new QLabel(after);
+    words->setObjectName(editor->objectName() + QStringLiteral("After"));
+    words->setWordWrap(!isLong);
+    line->addWidget(words, isLong ? 0 : 1);
+    words->setHidden(after.isEmpty() && isLong);
     auto* cell = new QVBoxLayout;
     cell->addLayout(line);
     cell->addWidget(fault);
@@ -175,7 +178,8 @@ void LogbookSettings::showFacts(const core::LogbookFacts& facts) {
     levelWords_->setText(levelWords(facts.level));
     if (!refused_.contains(QStringLiteral("Root length in mm")) && !rootLength_->isModified())
         rootLength_->setLength(facts.rootLengthMillimetres, facts.units.length);
-    rootUnit_->setText(tr("%1, kept in whole millimetres", "mm").arg(plot::lengthUnitText(facts.units.length)));
+    findChild<QLabel*>(QStringLiteral("settingsRootLengthAfter"))
+        ->setText(tr("%1, kept in whole millimetres", "mm").arg(plot::lengthUnitText(facts.units.length)));
     show(*firstCheck_, QStringLiteral("Days to the first check"), QString::number(facts.firstCheckAfterDays));
     show(*checkEvery_, QStringLiteral("Days between checks"), QString::number(facts.checkEveryDays));
     show(*horizon_, QStringLiteral("Horizon day"), QString::number(facts.horizonDay));

@@ -63,7 +63,7 @@ class LogbookSettings : public QWidget {
     std::map<QString, core::Refusal> refused_;  // by field: what stands there and can't be
     QLineEdit *name_{}, *grower_{}, *currency_{}, *level_{};
     QComboBox *temperature_{}, *ec_{}, *volume_{}, *length_{}, *interval_{}, *paper_{};
-    QLabel *intervalWords_{}, *levelWords_{}, *rootUnit_{};
+    QLabel *intervalWords_{}, *levelWords_{};
     RootLengthEdit* rootLength_{};
     CountEdit *firstCheck_{}, *checkEvery_{}, *horizon_{};
     std::vector<std::function<void()>> takers_;  // of what stands in the typed fields

@@ -93,14 +93,7 @@ void LogbookSettings::addFigures(QFormLayout& form) {
 
 void LogbookSettings::addRooted(QFormLayout& form) {
     rootLength_ = named(new RootLengthEdit, "settingsRootLength");
-    rootUnit_ = new QLabel;
-    auto* label = new QLabel(tr("A root &counts from"));
-    label->setBuddy(rootLength_);
-    auto* line = new QHBoxLayout;
-    line->addLayout(cellFor(QStringLiteral("Root length in mm"), rootLength_, {}));
-    line->addWidget(rootUnit_, 0, Qt::AlignTop);
-    line->addStretch(1);
-    form.addRow(label, line);
+    addRow(form, tr("A root &counts from"), QStringLiteral("Root length in mm"), rootLength_);
     takeFrom(*rootLength_, [this] { takeRootLength(); });
     firstCheck_ = named(new CountEdit(1, 365), "settingsFirstCheck");
     checkEvery_ = named(new CountEdit(1, 365), "settingsCheckEvery");

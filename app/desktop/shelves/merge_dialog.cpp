@@ -53,7 +53,7 @@ void MergeDialog::build() {
     form->addRow(tr("What stays"), oneStays_);
     form->addRow(QString(), otherStays_);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed = buttons->addButton(tr("&Merge"), QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("mergeAgree"));
     agreed->setDefault(true);

@@ -41,7 +41,7 @@ PlantFields addPlantFields(ThingForm& form, const core::Plant& plant, const core
     fields.caution->setText(FormWords::tr(
         "Propagating it may need a licence. Every report about it says so, and so does the page of each batch."));
     fields.days = form.addCount({FormWords::tr("Usually rooted by &day"), rootingField, "plantDays",
-                                 FormWords::tr("after sticking: the horizon of comparisons; may be blank")},
+                                 FormWords::tr("after sticking: when comparisons of it are decided; may be blank")},
                                 plant.usualRootingDaysHigh, 1, longestRooting);
     fields.schedule = form.addChoice({FormWords::tr("&Looked at"), "Check schedule", "plantSchedule"});
     fillChoice(*fields.schedule, shelves.checkSchedules, plant.checkSchedule,

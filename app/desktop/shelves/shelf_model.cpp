@@ -117,7 +117,8 @@ double ShelfModel::figureOf(const ShelfItem& item, int column) const {
     const ShelfUse use = useOf(item.id);
     if (tailOf(column) == Batches) return use.batches;
     if (tailOf(column) == LastDay)
-        return use.lastDay ? static_cast<double>(std::chrono::sys_days{*use.lastDay}.time_since_epoch().count()) + 1e6 : none;
+        return use.lastDay ? static_cast<double>(std::chrono::sys_days{*use.lastDay}.time_since_epoch().count()) + 1e6
+                           : none;
     return item.cells[static_cast<std::size_t>(column)].figure.value_or(none);
 }
 

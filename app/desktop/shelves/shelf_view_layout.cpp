@@ -18,6 +18,7 @@
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/widgets/table_columns.h"
 #include "app/desktop/widgets/table_manners.h"
+#include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
 
 namespace desktop {
@@ -101,17 +102,23 @@ int ShelfView::stretchedColumn() const {
 }
 
 std::vector<int> ShelfView::usualWidths() const {
+    // What stands in a column now, as far as it is not much; at least its heading with the mark of sorting.
+    const int most = fontMetrics().horizontalAdvance(QStringLiteral("Salvia rosmarinus \u2018Name of it\u2019"));
+    std::vector<ShelfItem> items;
+    if (context_.workspace.hasLogbook()) items = shelf_.items(context_.workspace.shelves());
+    const core::Date longDay{std::chrono::year{2026}, std::chrono::month{12}, std::chrono::day{28}};
     std::vector<int> widths;
     for (int column = 0; column < model_->columnCount(); ++column) {
-        const QString heading = model_->headerData(column, Qt::Horizontal).toString();
-        const bool isWordy = column < static_cast<int>(shelf_.columns.size()) &&
-                             shelf_.columns[static_cast<std::size_t>(column)].look != ShelfLook::Figure;
-        const QString usual = isWordy ? QStringLiteral("Salvia rosmarinus \u2018Name\u2019")
-                                      : plot::shortDateText(core::Date{std::chrono::year{2026}, std::chrono::month{12},
-                                                                       std::chrono::day{28}});
-        widths.push_back(std::max(fontMetrics().horizontalAdvance(column == 0 || isWordy ? usual : heading),
-                                  fontMetrics().horizontalAdvance(heading)) +
-                         fontMetrics().height() * 3 / 2);
+        int text = fontMetrics().horizontalAdvance(model_->headerData(column, Qt::Horizontal).toString());
+        const auto own = static_cast<std::size_t>(column);
+        if (own < shelf_.columns.size())
+            for (const ShelfItem& item : items)
+                text = std::max(text, fontMetrics().horizontalAdvance(item.cells[own].text.simplified()));
+        else
+            text = std::max(text, fontMetrics().horizontalAdvance(plot::shortDateText(longDay)));
+        // The one that takes what is left asks for little, so that the uses stay in sight.
+        if (column == stretchedColumn() && column > 0) text = std::min(text, fontMetrics().height() * 4);
+        widths.push_back(std::min(text, most) + fontMetrics().height());
     }
     return widths;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/shelves/shelves_page.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -18,14 +19,32 @@ namespace desktop {
 
 namespace {
 
-/// As wide as its longest entry, also after the text size was changed.
+/// As wide as its longest entry, with rows that a wet finger hits, also after the text size was changed.
 class ShelfNames : public QListWidget {
   public:
+    explicit ShelfNames(const std::vector<Shelf>& shelves) {
+        for (const Shelf& shelf : shelves) addItem(shelf.title);
+        space();
+    }
     [[nodiscard]] QSize sizeHint() const override {
         return {sizeHintForColumn(0) + 2 * fontMetrics().height(), QListWidget::sizeHint().height()};
     }
     [[nodiscard]] QSize minimumSizeHint() const override {
         return {sizeHintForColumn(0) + fontMetrics().height(), QListWidget::minimumSizeHint().height()};
+    }
+
+  protected:
+    void changeEvent(QEvent* event) override {
+        QListWidget::changeEvent(event);
+        if (event->type() == QEvent::FontChange) space();
+    }
+
+  private:
+    void space() {
+        for (int number = 0; number < count(); ++number)
+            item(number)->setSizeHint({fontMetrics().horizontalAdvance(item(number)->text()) + fontMetrics().height(),
+                                       std::max(24, fontMetrics().height() * 2)});
+        updateGeometry();
     }
 };
 
@@ -36,14 +55,13 @@ ShelvesPage::ShelvesPage(const PageContext& context, QWidget* parent)
       context_(context),
       shelves_(allShelves()),
       views_(shelves_.size()),
-      list_(new ShelfNames),
+      list_(new ShelfNames(shelves_)),
       stack_(new QStackedWidget),
       title_(new Headline) {
     setObjectName(QStringLiteral("shelvesPage"));
     list_->setObjectName(QStringLiteral("shelfList"));
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
-    for (const Shelf& shelf : shelves_) list_->addItem(shelf.title);
     auto* caption = new QLabel(tr("&Shelves"));
     caption->setBuddy(list_);
 

@@ -42,8 +42,13 @@ void ThingForm::addEditor(const Row& row, QWidget* editor) {
     auto* line = new QHBoxLayout;
     const bool isShort = qobject_cast<CountEdit*>(editor) || qobject_cast<QComboBox*>(editor);
     line->addWidget(editor, isShort ? 0 : 1);
-    if (!row.after.isEmpty()) line->addWidget(new QLabel(row.after));
-    if (isShort) line->addStretch(1);
+    if (!row.after.isEmpty()) {
+        auto* after = new QLabel(row.after);
+        after->setWordWrap(isShort);
+        line->addWidget(after, isShort ? 1 : 0);
+    } else if (isShort) {
+        line->addStretch(1);
+    }
     auto* cell = new QVBoxLayout;
     cell->addLayout(line);
     cell->addWidget(fault);
@@ -106,7 +111,8 @@ void ThingForm::finish(const QString& saveText, const QString& saveName, Verbs v
     auto* rest = new FaultLabel;
     rest->setObjectName(QStringLiteral("formFault"));
     marks_.setRest(rest);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* buttons =
+        new QDialogButtonBox(QDialogButtonBox::Cancel, this);  // with a parent, or Cancel would be the default
     auto* save = buttons->addButton(saveText, QDialogButtonBox::AcceptRole);
     save->setObjectName(saveName);
     save->setDefault(true);

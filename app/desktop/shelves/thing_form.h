@@ -71,5 +71,4 @@ class ThingForm : public QDialog {
 /// A refusal where the field holds something that is not blank and no count; nothing typed may become "not given" in silence.
 [[nodiscard]] core::Refusals faultsInOptionalCount(const CountEdit& edit, const std::string& field);
 
-
 }  // namespace desktop

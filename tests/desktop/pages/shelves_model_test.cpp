@@ -23,6 +23,14 @@ TEST(LettersApart, PassesOverCapitalsAccentsAndCrosses) {
     EXPECT_EQ(desktop::lettersApart("Deutzia gracilis 'Été'", "deutzia gracilis ete"), 0);
 }
 
+core::Plant plant(std::int64_t id, const std::string& name, int daysToRoot) {
+    core::Plant made;
+    made.id = {id};
+    made.botanicalName = name;
+    made.usualRootingDaysHigh = daysToRoot;
+    return made;
+}
+
 class ShelfTables : public pages::Desk {
   protected:
     static Shelf shelf(ShelfKind kind) { return desktop::allShelves()[static_cast<std::size_t>(kind)]; }
@@ -91,9 +99,8 @@ TEST_F(ShelfTables, CountTheBatchesThatAScheduleHoldsFor) {
 
 TEST_F(ShelfTables, SortFiguresAsFiguresAndNamesWithoutTheirCross) {
     core::Records records = support::recordsOf({});
-    records.shelves.plants = {{.id = {1}, .botanicalName = "Salvia rosmarinus", .usualRootingDaysHigh = 9},
-                              {.id = {2}, .botanicalName = "× Fatshedera lizei", .usualRootingDaysHigh = 28},
-                              {.id = {3}, .botanicalName = "Hebe albicans", .usualRootingDaysHigh = 100}};
+    records.shelves.plants = {plant(1, "Salvia rosmarinus", 9), plant(2, "× Fatshedera lizei", 28),
+                              plant(3, "Hebe albicans", 100)};
     records.shelves.stockPlants.clear();
     fill(records);
     const auto model = modelOf(ShelfKind::Plants);

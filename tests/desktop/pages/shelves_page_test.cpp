@@ -175,6 +175,16 @@ TEST_P(EveryShelf, RefusesANameThatIsTaken) {
     EXPECT_EQ(nameField().text(), fresh()) << "nothing typed is lost";
 }
 
+TEST_P(EveryShelf, SavesByEnterInAField) {
+    makeFresh();
+    choose(fresh());
+    press(Qt::Key_F2);
+    retype(nameField(), fresh() + " three");
+    QTest::keyClick(&nameField(), Qt::Key_Return);
+    EXPECT_FALSE(hasForm());
+    EXPECT_TRUE(names().contains(fresh() + " three"));
+}
+
 TEST_P(EveryShelf, ChangesAThingByItsForm) {
     makeFresh();
     choose(fresh());
@@ -251,7 +261,10 @@ TEST_F(ShelvesPages, TeachWhatAnEmptyShelfIsFor) {
 TEST_F(ShelvesPages, MergeTwoSpellingsOfOnePlant) {
     core::Records records =
         support::recordsOf({support::aBatch().code("B260001A"), support::aBatch().code("B260002C")});
-    records.shelves.plants.push_back({.id = {77}, .botanicalName = "Hebe albicanis"});
+    core::Plant misspelt;
+    misspelt.id = {77};
+    misspelt.botanicalName = "Hebe albicanis";
+    records.shelves.plants.push_back(misspelt);
     records.batches.back().batch.plant = {77};
     records.batches.back().batch.stockPlant = {};
     fill(records);
