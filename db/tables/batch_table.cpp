@@ -28,9 +28,12 @@ constexpr auto selectBatch = joined(batchColumns, batchesWithTheirDay, " WHERE b
 constexpr auto selectBatches = joined(batchColumns, batchesWithTheirDay, byDayAndCode);
 constexpr auto selectBatchesOfPlant = joined(batchColumns, batchesWithTheirDay, " WHERE b.plant_id = ?1", byDayAndCode);
 constexpr auto selectBatchesAt = joined(batchColumns, batchesWithTheirDay, " WHERE b.station_id = ?1", byDayAndCode);
-constexpr auto selectBatchesStandingAt =
-    joined(batchColumns, batchesWithTheirDay, " WHERE b.station_id = ?1 AND b.positions <> '' AND b.closed_on IS NULL",
-           byDayAndCode);
+constexpr auto selectBatchesStandingAt = joined(batchColumns, batchesWithTheirDay, R"(
+    WHERE b.station_id = ?1 AND b.positions <> '' AND b.closed_on IS NULL
+      AND b.stuck > (SELECT COALESCE(SUM(rooted + withdrawn), 0) FROM checks WHERE batch_id = b.id)
+                    + (SELECT COALESCE(SUM(l.lost), 0) FROM checks k JOIN check_losses l ON l.check_id = k.id
+                       WHERE k.batch_id = b.id))",
+                                                byDayAndCode);
 constexpr auto selectBatchLines = joined(batchColumns, R"(,
            COALESCE(c.rooted, 0), COALESCE(l.lost, 0), COALESCE(c.withdrawn, 0), c.last_checked_on)",
                                          batchesWithTheirDay, R"(

@@ -23,7 +23,7 @@ void insertRow(Connection& connection, const core::Batch& batch);
 void forEachBatch(Connection& connection, const std::function<void(core::Batch)>& visit);
 void forEachBatchOf(Connection& connection, core::PlantId plant, const std::function<void(core::Batch)>& visit);
 [[nodiscard]] std::vector<core::Batch> batchesAt(Connection& connection, core::StationId station);
-/// Those with positions that nobody has closed by hand.
+/// Those with positions that are open.
 [[nodiscard]] std::vector<core::Batch> batchesStandingAt(Connection& connection, core::StationId station);
 [[nodiscard]] std::vector<core::BatchId> batchesOf(Connection& connection, core::SessionId session);
 /// With their counts; the sums are the database's, and equal to core::tallyOf().
