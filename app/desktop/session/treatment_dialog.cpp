@@ -22,9 +22,7 @@ core::Treatment treatmentCalled(const QString& name) {
 TreatmentDialog::TreatmentDialog(SessionModel& model, const QString& name, QWidget* parent)
     : ThingForm(nullptr, tr("New treatment"), parent) {
     setObjectName(QStringLiteral("treatmentDialog"));
-    core::Treatment begun;
-    begun.name = name.toStdString();
-    const auto read = addTreatmentFields(*this, begun);
+    const auto read = addTreatmentFields(*this, treatmentCalled(name));
     const auto judge = [read] {
         TreatmentRead now = read();
         for (core::Refusal& fault : underAuxins(core::faultsIn(now.treatment, core::Shelves{}))) {
