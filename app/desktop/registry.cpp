@@ -7,6 +7,7 @@
 #include "app/desktop/bench/bench_page.h"
 #include "app/desktop/head_to_head/head_to_head_page.h"
 #include "app/desktop/history/history_page.h"
+#include "app/desktop/positions/position_look_dialog.h"
 #include "app/desktop/round/round_dialog.h"
 #include "app/desktop/session/session_dialog.h"
 
@@ -58,6 +59,11 @@ std::vector<TaskEntry> taskEntries() {
          .icon = "round",
          .shortcut = "Ctrl+R",
          .make = makes<RoundDialog, QDialog>()},
+        {.name = task::holeByHole,
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Look hole by &hole…")),
+         .icon = "positions",
+         .shortcut = "Ctrl+H",
+         .make = makes<PositionLookDialog, QDialog>()},
         {.name = task::session,
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "New &session")),
          .icon = "session",

@@ -35,6 +35,7 @@ struct TaskEntry {
 namespace task {
 inline const QString round = QStringLiteral("round");
 inline const QString session = QStringLiteral("session");
+inline const QString holeByHole = QStringLiteral("hole_by_hole");
 }  // namespace task
 
 [[nodiscard]] std::vector<PageEntry> pageEntries();

@@ -34,6 +34,7 @@ PlaceBatchDialog::PlaceBatchDialog(const PageContext& context, core::BatchId bat
     }
     setWindowTitle(tr("Positions of %1").arg(QString::fromStdString(record_.batch.code)));
     build();
+    connectParts();
     if (record_.batch.positions.empty())
         propose();
     else
@@ -53,10 +54,11 @@ void PlaceBatchDialog::build() {
     view_ = new PositionPaintView(*map_, this);
     auto* panel = new PositionMapPanel(view_, this);
     panel->setLegendShown(false);
-    auto* how = quietLabelSaying(tr(
-        "Type them as A1-B6, or choose on the map: click, press and draw, or Space on what is selected. Rings are the "
-        "cuttings of this batch, small ones those of others."));
+    auto* how = quietLabel(QStringLiteral("placeHow"));
     how->setWordWrap(true);
+    how->setText(
+        tr("Type them as A1-B6, or choose on the map: click, press and draw, or Space on what is selected. Rings are "
+           "the cuttings of this batch, small ones those of others."));
     count_ = answerLabel(QStringLiteral("placeCount"));
     fault_ = new FaultLabel(this);
     fault_->setObjectName(QStringLiteral("placeFault"));
@@ -66,20 +68,7 @@ void PlaceBatchDialog::build() {
     agreed->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &PlaceBatchDialog::agree);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(next, &QPushButton::clicked, this, [this] {
-        propose();
-        showPlaces();
-    });
-    connect(typed_, &QLineEdit::textEdited, this, &PlaceBatchDialog::showPlaces);
-    connect(view_, &PositionPaintView::strokeBegun, this, [this](core::Position position) {
-        takes_ = map_->at(position).batch != record_.batch.id;
-        paint({position});
-    });
-    connect(view_, &PositionPaintView::strokeWentOver, this, [this](core::Position position) { paint({position}); });
-    connect(view_, &PositionPaintView::spacePressed, this, [this] {
-        takes_ = map_->at(view_->current()).batch != record_.batch.id;
-        paint(view_->selected());
-    });
+    connect(next, &QPushButton::clicked, this, &PlaceBatchDialog::propose);
 
     auto* top = new QHBoxLayout;
     top->addWidget(label);
@@ -95,9 +84,23 @@ void PlaceBatchDialog::build() {
     typed_->setFocus();
 }
 
+void PlaceBatchDialog::connectParts() {
+    connect(typed_, &QLineEdit::textEdited, this, &PlaceBatchDialog::showPlaces);
+    connect(view_, &PositionPaintView::strokeBegun, this, [this](core::Position position) {
+        takes_ = map_->at(position).batch != record_.batch.id;
+        paint({position});
+    });
+    connect(view_, &PositionPaintView::strokeWentOver, this, [this](core::Position position) { paint({position}); });
+    connect(view_, &PositionPaintView::spacePressed, this, [this] {
+        takes_ = map_->at(view_->current()).batch != record_.batch.id;
+        paint(view_->selected());
+    });
+}
+
 void PlaceBatchDialog::propose() {
     typed_->setText(QString::fromStdString(core::textOf(core::freePositions(station_, held_, record_.batch.stuck))));
     typed_->selectAll();
+    showPlaces();
 }
 
 core::Batch PlaceBatchDialog::placed() const {

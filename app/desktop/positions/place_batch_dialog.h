@@ -26,6 +26,7 @@ class PlaceBatchDialog : public QDialog {
 
   private:
     void build();
+    void connectParts();
     void propose();
     void paint(const std::vector<core::Position>& positions);
     void showPlaces();

@@ -30,8 +30,12 @@ void insertInOrder(std::vector<core::Finding>& findings, const core::Finding& fi
 
 PositionLook::PositionLook(std::vector<core::BatchRecord> batches, core::Date day)
     : batches_(std::move(batches)), day_(day) {
-    for (std::size_t i = 0; i < batches_.size(); ++i)
-        for (const core::PositionState& state : core::positionStates(batches_[i])) batchOf_.emplace(state.position, i);
+    // Where a cutting was lost and another stuck since, it is the one that stands there.
+    for (const bool isGone : {false, true})
+        for (std::size_t i = 0; i < batches_.size(); ++i)
+            for (const core::PositionState& state : core::positionStates(batches_[i]))
+                if (isGone == (state.finding && state.finding->outcome != core::Outcome::Rooted))
+                    batchOf_.emplace(state.position, i);
 }
 
 const core::BatchRecord* PositionLook::batchAt(core::Position position) const {
@@ -92,6 +96,16 @@ bool PositionLook::mark(std::span<const core::Position> positions, const LookMar
     return wentAllTheWay;
 }
 
+std::optional<core::Finding> PositionLook::findingNow(const core::BatchRecord& record, core::Position position,
+                                                      const core::Finding* said) const {
+    if (batchAt(position) != &record) return said == nullptr ? std::nullopt : std::optional(*said);
+    const auto marked = marks_.find(position);
+    const bool wasCounted = marked != marks_.end() && marked->second.wasCounted;
+    const Mark mark = markAt(position);
+    if (!canMark(position) || !mark.outcome || wasCounted) return std::nullopt;
+    return findingOf(position, mark);
+}
+
 core::Check PositionLook::checkFor(const core::BatchRecord& record) const {
     const core::Check* before = checkOf(record);
     core::Check check;
@@ -101,14 +115,11 @@ core::Check PositionLook::checkFor(const core::BatchRecord& record) const {
     check.findings.clear();
     std::map<Sort, int> kept, fresh;
     for (const core::PositionState& state : core::positionStates(record)) {
-        const auto marked = marks_.find(state.position);
-        const bool wasCounted = marked != marks_.end() && marked->second.wasCounted;
-        const Mark mark = markAt(state.position);
-        if (!canMark(state.position) || !mark.outcome || wasCounted) continue;
-        const core::Finding finding = findingOf(state.position, mark);
-        check.findings.push_back(finding);
         const core::Finding* said = findingAt(before, state.position);
-        ++(said != nullptr && *said == finding ? kept : fresh)[sortOf(finding)];
+        const auto now = findingNow(record, state.position, said);
+        if (!now) continue;
+        check.findings.push_back(*now);
+        ++(said != nullptr && *said == *now ? kept : fresh)[sortOf(*now)];
     }
     const auto unplaced = before == nullptr ? std::map<Sort, int>() : unplacedIn(*before);
     setCounts(check, countsWith(std::move(kept), fresh, unplaced));

@@ -82,6 +82,9 @@ class PositionLook {
   private:
     [[nodiscard]] const core::BatchRecord* batchAt(core::Position position) const;
     [[nodiscard]] const core::Check* checkOf(const core::BatchRecord& record) const;
+    /// What the check of the day says of a position after the look; `said` is what it says before.
+    [[nodiscard]] std::optional<core::Finding> findingNow(const core::BatchRecord& record, core::Position position,
+                                                          const core::Finding* said) const;
     [[nodiscard]] core::Check checkFor(const core::BatchRecord& record) const;
     [[nodiscard]] core::BatchRecord outcomeOf(const core::BatchRecord& record) const;
     [[nodiscard]] core::Refusals faultsInPlaces() const;

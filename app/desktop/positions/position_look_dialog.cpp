@@ -3,6 +3,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -95,7 +96,7 @@ void PositionLookDialog::connectParts() {
         jump_->setFocus(Qt::ShortcutFocusReason);
         jump_->selectAll();
     });
-    connect(jump_, &QLineEdit::returnPressed, this, &PositionLookDialog::jump);
+    jump_->installEventFilter(this);
     connect(buttons_, &MarkButtons::pressed, view_, &PositionMarkView::apply);
     connect(wasCounted_, &QCheckBox::toggled, model_, &PositionLookModel::setWasCounted);
     connect(looksAtAll_, &QCheckBox::toggled, model_, &PositionLookModel::setLooksAtAll);
@@ -158,6 +159,19 @@ void PositionLookDialog::showView() {
     fault_->setFault(now.fault);
     takeBack_->setEnabled(model_->canTakeBack());
     save_->setEnabled(hasMap);
+}
+
+bool PositionLookDialog::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != jump_ || event->type() != QEvent::KeyPress) return QDialog::eventFilter(watched, event);
+    // Enter and Esc belong to the field here: neither may save or leave the look.
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_Return || key == Qt::Key_Enter)
+        jump();
+    else if (key == Qt::Key_Escape)
+        view_->setFocus();
+    else
+        return QDialog::eventFilter(watched, event);
+    return true;
 }
 
 void PositionLookDialog::jump() {

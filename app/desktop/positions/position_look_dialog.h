@@ -36,6 +36,9 @@ class PositionLookDialog : public QDialog {
     /// Where the batch has no positions yet, giving it some comes first.
     void beginWithPlaces();
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     void build();
     QHBoxLayout* makeHead();

@@ -109,6 +109,8 @@ void PositionLookModel::showMap() {
 }
 
 QString PositionLookModel::whyNot(const core::Station* station) const {
+    if (station == nullptr && !batch_.isSet())
+        return tr("There is nothing to look at yet: no station has an open batch.");
     if (station == nullptr) return tr("This batch has no station, so there is no map to look at.");
     const QString name = QString::fromStdString(station->name);
     if (!station->hasLayout())
@@ -131,6 +133,13 @@ QString PositionLookModel::countsText() const {
 }
 
 QString PositionLookModel::reminderText() const {
+    QStringList sentences;
+    QStringList codes;
+    for (const core::BatchRecord& record : here_)
+        if (record.batch.positions.empty()) codes << QString::fromStdString(record.batch.code);
+    if (!batch_.isSet() && !codes.isEmpty() && !look_.batches().empty())
+        sentences << tr("Not on the map, since nobody has written down where they stand: %1.")
+                         .arg(codes.join(tr(", ", "between codes")));
     QStringList parts;
     for (const Unplaced& unplaced : look_.unplacedBefore()) {
         const std::vector<MarkKey>& keys = map_->keys();
@@ -141,11 +150,12 @@ QString PositionLookModel::reminderText() const {
         else
             parts << tr("%1 %2", "count, state").arg(count, key->name);
     }
-    if (parts.isEmpty()) return {};
-    return tr("Counted before without saying where: %1. Tick \u201ccounted before\u201d to show where these are; other "
-              "marks are "
-              "new.")
-        .arg(parts.join(tr(", ", "between counts")));
+    if (!parts.isEmpty())
+        sentences
+            << tr("Counted before without saying where: %1. Tick \u201ccounted before\u201d to show where these are; "
+                  "other marks are new.")
+                   .arg(parts.join(tr(", ", "between counts")));
+    return sentences.join(QLatin1Char(' '));
 }
 
 Outcome PositionLookModel::save() {

@@ -37,25 +37,25 @@ void PositionMapModel::show(const core::Station& station, const std::vector<core
     contents_.assign(static_cast<std::size_t>(station.rows * station.columns), {});
     for (const core::Position position : core::positionsFrom(station.blocked).value_or(std::vector<core::Position>()))
         if (PlaceContent* content = contentAt(position)) content->isBlocked = true;
-    for (const core::BatchRecord& record : records)
-        if (record.batch.id == focus) place(record, shelves, focus, marked);
-    for (const core::BatchRecord& record : records)
-        if (record.batch.id != focus && record.batch.station == station.id) place(record, shelves, focus, marked);
+    for (const Whose whose : {Whose::OfFocus, Whose::Standing, Whose::Gone})
+        for (const core::BatchRecord& record : records) place(record, focus, whose, marked);
     if (!isSameLayout) return endResetModel();
     if (!contents_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
 }
 
-void PositionMapModel::place(const core::BatchRecord& record, const core::Shelves& shelves, core::BatchId focus,
+void PositionMapModel::place(const core::BatchRecord& record, core::BatchId focus, Whose whose,
                              const std::set<core::Position>& marked) {
-    const bool isOther = focus.isSet() && record.batch.id != focus;
+    const bool isOfFocus = record.batch.id == focus, isOther = focus.isSet() && !isOfFocus;
+    if (isOfFocus != (whose == Whose::OfFocus) || (!isOfFocus && record.batch.station != station_.id)) return;
+    if (isOther && whose == Whose::Gone) return;
     const bool isClosed = core::isClosed(record.batch, core::tallyOf(record.batch, record.checks));
-    const core::Plant* plant = core::find(shelves.plants, record.batch.plant);
+    const core::Plant* plant = core::find(workspace_.shelves().plants, record.batch.plant);
     for (const core::PositionState& state : core::positionStates(record)) {
         PlaceContent* content = contentAt(state.position);
         if (content == nullptr || content->batch.isSet()) continue;
         // What was lost or taken away stands there no more; neither does a batch that was potted on.
-        const bool isGone = state.finding && state.finding->outcome != core::Outcome::Rooted;
-        if (isOther && (isGone || isClosed)) continue;
+        const bool isGone = isClosed || (state.finding && state.finding->outcome != core::Outcome::Rooted);
+        if (whose == Whose::Standing && isGone) continue;
         *content = {.isBlocked = content->isBlocked,
                     .batch = record.batch.id,
                     .code = QString::fromStdString(record.batch.code),

@@ -64,7 +64,9 @@ class PositionMapModel : public QAbstractTableModel {
                                       int role = Qt::DisplayRole) const override;
 
   private:
-    void place(const core::BatchRecord& record, const core::Shelves& shelves, core::BatchId focus,
+    enum class Whose { OfFocus, Standing, Gone };
+
+    void place(const core::BatchRecord& record, core::BatchId focus, Whose whose,
                const std::set<core::Position>& marked);
     [[nodiscard]] PlaceContent* contentAt(core::Position position);
     [[nodiscard]] QString stateWords(const PlaceContent& content) const;

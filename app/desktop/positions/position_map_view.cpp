@@ -19,7 +19,7 @@ namespace {
 
 // Wide enough for a wet finger also where the text is small.
 constexpr int leastCellSide = 32;
-constexpr int mostEms = 4;
+constexpr int mostEms = 6;
 
 }  // namespace
 
@@ -73,7 +73,7 @@ QSize PositionMapView::bodySize(int cell) const {
 void PositionMapView::fit() {
     const core::Station& station = map_.station();
     if (!station.hasLayout() || std::exchange(isFitting_, true)) return;
-    const QSize room = maximumViewportSize() - QSize(verticalHeader()->sizeHint().width(), cellSize() / 2);
+    const QSize room = maximumViewportSize();
     const QRectF one = plot::bodyArea(station.rows, station.columns, 1, station.isStaggered);
     const double fitting =
         std::min((room.width() - 1) / one.width(), (room.height() - 1 - frontHeight()) / one.height());

@@ -41,11 +41,13 @@ LayoutEdit::LayoutEdit(const Workspace& workspace, std::vector<core::BatchRecord
       map_(new PositionMapModel(workspace, this)),
       standing_(std::move(standing)) {
     setObjectName(QStringLiteral("layoutEdit"));
+    makeFields();
     build();
+    connectParts();
     showLayout({});
 }
 
-void LayoutEdit::build() {
+void LayoutEdit::makeFields() {
     rows_ = new CountEdit(0, core::mostRows, this);
     rows_->setObjectName(QStringLiteral("stationRows"));
     rows_->setAccessibleName(tr("Rows of positions"));
@@ -58,6 +60,9 @@ void LayoutEdit::build() {
     blocked_ = new QLineEdit(this);
     blocked_->setObjectName(QStringLiteral("stationBlocked"));
     blocked_->setToolTip(tr("Positions that hold no cutting, such as an air line or a broken cell: A1, B2-B3."));
+}
+
+void LayoutEdit::build() {
     auto* blockedLabel = new QLabel(tr("&Blocked"), this);
     blockedLabel->setBuddy(blocked_);
     view_ = new PositionPaintView(*map_, this);
@@ -85,6 +90,9 @@ void LayoutEdit::build() {
     layout->addWidget(fault_);
     layout->addWidget(panel, 1);
     layout->addWidget(sum_);
+}
+
+void LayoutEdit::connectParts() {
     for (QLineEdit* line : {static_cast<QLineEdit*>(rows_), static_cast<QLineEdit*>(columns_), blocked_})
         connect(line, &QLineEdit::textEdited, this, &LayoutEdit::judge);
     connect(isStaggered_, &QCheckBox::toggled, this, &LayoutEdit::judge);

@@ -42,7 +42,9 @@ class LayoutEdit : public QWidget {
     void changed();
 
   private:
+    void makeFields();
     void build();
+    void connectParts();
     void paint(const std::vector<core::Position>& positions);
     void judge();
 

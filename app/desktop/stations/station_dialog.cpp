@@ -41,7 +41,8 @@ StationDialog::StationDialog(Workspace& workspace, const Start& start, Keep keep
     const bool isNew = !station_.id.isSet();
     setWindowTitle(isNew ? tr("New station") : tr("Station %1").arg(QString::fromStdString(station_.name)));
     if (isNew && station_.walkingOrder == 0) station_.walkingOrder = newStation(workspace.shelves()).walkingOrder;
-    build(start);
+    makeFields(start);
+    build(start.verb);
 }
 
 StationDialog* StationDialog::keeping(Workspace& workspace, core::StationId station, QWidget* parent) {
@@ -62,7 +63,7 @@ StationDialog* StationDialog::keeping(Workspace& workspace, core::StationId stat
         parent);
 }
 
-void StationDialog::build(const Start& start) {
+void StationDialog::makeFields(const Start& start) {
     name_ = new QLineEdit(QString::fromStdString(station_.name), this);
     name_->setObjectName(QStringLiteral("stationName"));
     name_->setMaxLength(200);
@@ -80,7 +81,9 @@ void StationDialog::build(const Start& start) {
         workspace_, station_.id.isSet() ? openBatchesAt(workspace_, station_.id) : std::vector<core::BatchRecord>(),
         this);
     layout_->showLayout(station_);
+}
 
+void StationDialog::build(const QString& verb) {
     auto* form = new QFormLayout(this);
     const auto add = [&](const QString& label, const std::vector<QString>& fields, QWidget* editor) {
         auto* fault = new FaultLabel(this);
@@ -104,7 +107,7 @@ void StationDialog::build(const Start& start) {
     marks_.setRest(rest);
     form->addRow(rest);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    auto* agreed = buttons->addButton(start.verb, QDialogButtonBox::AcceptRole);
+    auto* agreed = buttons->addButton(verb, QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("describeStation"));
     agreed->setDefault(true);
     form->addRow(buttons);

@@ -43,7 +43,8 @@ class StationDialog : public QDialog {
     void described(const QString& name);
 
   private:
-    void build(const Start& start);
+    void makeFields(const Start& start);
+    void build(const QString& verb);
     void agree();
 
     Workspace& workspace_;
