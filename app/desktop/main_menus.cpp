@@ -14,18 +14,11 @@
 #include "app/desktop/look/appearance.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/memory.h"
+#include "app/desktop/names/mnemonic.h"
+#include "app/desktop/settings/settings_dialog.h"
 #include "app/desktop/workspace.h"
 
 namespace desktop {
-
-namespace {
-
-/// In a menu an ampersand is a mnemonic; in the words of an action it is an ampersand.
-QString inMenu(QString words) {
-    return words.replace('&', "&&");
-}
-
-}  // namespace
 
 MainMenus::MainMenus(MainWindow& window) : QObject(&window), window_(window) {
     addLogbook();
@@ -60,7 +53,6 @@ void MainMenus::addLogbook() {
     menu->addSeparator();
     needsLogbook_ << add(menu, "fileBackUp", tr("&Back up now"), {}, [&] { commands.backUpNow(); });
     needsWriting_ << add(menu, "fileRestore", tr("Res&tore a backup…"), {}, [&] { commands.chooseBackup(); });
-    needsWriting_ << add(menu, "fileFacts", tr("&About this logbook…"), {}, [&] { commands.changeFacts(); });
     menu->addSeparator();
     print_ = add(menu, "filePrint", tr("&Print…"), "Ctrl+P", [this] { window_.printPage(); });
     menu->addSeparator();
@@ -85,9 +77,16 @@ void MainMenus::addEdit() {
     redo_ = add(menu, "editRedo", tr("&Redo"), "Ctrl+Shift+Z; Ctrl+Y", [this] { window_.redo(); });
     redo_->setIcon(icon("redo"));
     menu->addSeparator();
+    QAction* find = add(menu, "editFind", tr("Fin&d a batch, plant, station or page"), "Ctrl+K",
+                        [this] { window_.findSomething(); });
+    find->setIcon(icon("find"));
+    needsLogbook_ << find;
     needsLogbook_ << add(menu, "editFilter", tr("&Filter"), "Ctrl+F", [this] {
         if (Page* page = window_.currentPage()) page->focusFilter();
     });
+    menu->addSeparator();
+    add(menu, "editSettings", tr("&Settings…"), "Ctrl+,",
+        [this] { showSettings(window_.parts().context, window_.parts().appearance, &window_); });
 }
 
 void MainMenus::addView() {
@@ -100,6 +99,11 @@ void MainMenus::addView() {
         action->setIcon(icon(page.icon));
         needsLogbook_ << action;
     }
+    menu->addSeparator();
+    back_ = add(menu, "viewBack", tr("&Back"), "Alt+Left", [this] { window_.goBack(); });
+    back_->setIcon(icon("back"));
+    forward_ = add(menu, "viewForward", tr("For&ward"), "Alt+Right", [this] { window_.goForward(); });
+    forward_->setIcon(icon("forward"));
     menu->addSeparator();
     add(menu, "viewPageList", tr("Page &list"), "F9", [this] { window_.togglePageList(); });
     add(menu, "viewFullScreen", tr("&Full screen"), "F11", [this] { window_.toggleFullScreen(); });
@@ -140,7 +144,7 @@ void MainMenus::fillRecent() {
     recent_->clear();
     const QStringList files = window_.parts().memory.recentLogbooks();
     for (const QString& file : files)
-        connect(recent_->addAction(inMenu(QDir::toNativeSeparators(file))), &QAction::triggered, this,
+        connect(recent_->addAction(asMenuText(QDir::toNativeSeparators(file))), &QAction::triggered, this,
                 [this, file] { window_.commands().openFile(file); });
     if (files.isEmpty()) recent_->addAction(tr("None yet"))->setEnabled(false);
 }
@@ -154,10 +158,12 @@ void MainMenus::refresh() {
                            (action->objectName() == "fileImport" && !workspace.hasLogbook()));
     const QString undoWords = workspace.wordsToUndo();
     const QString redoWords = workspace.wordsToRedo();
-    undo_->setText(undoWords.isEmpty() ? tr("&Undo") : tr("&Undo %1").arg(inMenu(undoWords)));
-    redo_->setText(redoWords.isEmpty() ? tr("&Redo") : tr("&Redo %1").arg(inMenu(redoWords)));
+    undo_->setText(undoWords.isEmpty() ? tr("&Undo") : tr("&Undo %1").arg(asMenuText(undoWords)));
+    redo_->setText(redoWords.isEmpty() ? tr("&Redo") : tr("&Redo %1").arg(asMenuText(redoWords)));
     undo_->setEnabled(!undoWords.isEmpty() && !workspace.isReadOnly());
     redo_->setEnabled(!redoWords.isEmpty() && !workspace.isReadOnly());
+    back_->setEnabled(workspace.hasLogbook() && window_.hasWayBack());
+    forward_->setEnabled(workspace.hasLogbook() && window_.hasWayForward());
     const Page* page = window_.currentPage();
     print_->setEnabled(page && page->sheet());
 }

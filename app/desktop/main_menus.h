@@ -39,6 +39,8 @@ class MainMenus : public QObject {
     QAction* undo_{};
     QAction* redo_{};
     QAction* print_{};
+    QAction* back_{};
+    QAction* forward_{};
     QList<QAction*> needsLogbook_;
     QList<QAction*> needsWriting_;
 };

@@ -8,6 +8,8 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QLocale>
+#include <QScreen>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
@@ -27,8 +29,27 @@
 
 namespace desktop {
 
+namespace {
+
+WindowParts remembering(WindowParts parts) {
+    parts.context.memory = &parts.memory;
+    return parts;
+}
+
+/// At a large text size a page may want more room than the screen has: then it scrolls, and the window stays as it is.
+QScrollArea* scrolling(QWidget* content, QWidget* parent) {
+    auto* frame = new QScrollArea(parent);
+    frame->setWidgetResizable(true);
+    frame->setFrameShape(QFrame::NoFrame);
+    frame->setFocusPolicy(Qt::NoFocus);
+    frame->setWidget(content);
+    return frame;
+}
+
+}  // namespace
+
 MainWindow::MainWindow(WindowParts parts)
-    : parts_(std::move(parts)),
+    : parts_(remembering(std::move(parts))),
       commands_(new LogbookCommands(parts_.context, parts_.memory, this)),
       built_(parts_.pages.size()) {
     setObjectName("mainWindow");
@@ -36,8 +57,10 @@ MainWindow::MainWindow(WindowParts parts)
     setCentralWidget(makeCentre());
     makeStatusBar();
     connectWorkspace();
+    catchStrayLetters();
     menus_ = new MainMenus(*this);
-    if (!restoreGeometry(parts_.memory.shape("main_window"))) resize(1280, 800);
+    if (!restoreGeometry(parts_.memory.shape("main_window")))
+        resize(QSize(1280, 800).boundedTo(screen()->availableSize()));
     showSituation();
 }
 
@@ -53,15 +76,17 @@ QWidget* MainWindow::makeCentre() {
     invented_->setForegroundRole(QPalette::ToolTipText);
     invented_->setAlignment(Qt::AlignCenter);
     invented_->setMargin(fontMetrics().height() / 4);
+    invented_->setWordWrap(true);
     pages_ = new QStackedWidget(centre);
     stack_ = new QStackedWidget(centre);
     makeFirstRun();
-    stack_->addWidget(firstRun_);
+    stack_->addWidget(scrolling(firstRun_, stack_));
     stack_->addWidget(pages_);
     bar_ = new MessageBar(centre);
 
     auto* right = new QVBoxLayout;
     right->setSpacing(0);
+    right->addWidget(head_ = makeHead());
     right->addWidget(invented_);
     right->addWidget(stack_, 1);
     right->addWidget(bar_);
@@ -117,38 +142,25 @@ void MainWindow::connectWorkspace() {
     });
 }
 
-void MainWindow::showPage(int number) {
-    if (number < 0 || !parts_.context.workspace.hasLogbook()) return;
-    Page* page = builtPage(number);
-    pages_->setCurrentWidget(page);
-    const QSignalBlocker quiet(list_);
-    list_->setCurrentRow(number);
-    if (isVisible()) page->activated();
-    emit situationChanged();
-}
-
 Page* MainWindow::builtPage(int number) {
-    Page*& page = built_[static_cast<std::size_t>(number)];
-    if (page) return page;
-    page = parts_.pages[static_cast<std::size_t>(number)].make(parts_.context, pages_);
-    pages_->addWidget(page);
+    BuiltPage& built = built_[static_cast<std::size_t>(number)];
+    if (built.page) return built.page;
+    Page* page = built.page = parts_.pages[static_cast<std::size_t>(number)].make(parts_.context, nullptr);
+    pages_->addWidget(built.frame = scrolling(page, pages_));
     connect(page, &Page::batchWanted, this, &MainWindow::showBatch);
+    connect(page, &Page::placeWanted, this, &MainWindow::goTo);
+    connect(page, &Page::placeChanged, this, [this, page] {
+        if (page == front_) noteWhere();
+    });
     connect(page, &Page::taskWanted, this, &MainWindow::startTask);
+    connect(page, &Page::tablesWanted, commands_, &LogbookCommands::importTables);
     connect(page, &Page::said, this, &MainWindow::say);
     connect(page, &Page::sheetChanged, this, &MainWindow::situationChanged);
     return page;
 }
 
 Page* MainWindow::currentPage() const {
-    return parts_.context.workspace.hasLogbook() ? static_cast<Page*>(pages_->currentWidget()) : nullptr;
-}
-
-void MainWindow::showBatch(core::BatchId batch) {
-    const auto found = std::ranges::find_if(parts_.pages, &PageEntry::showsBatches);
-    if (found == parts_.pages.end()) return;
-    const auto number = static_cast<int>(found - parts_.pages.begin());
-    showPage(number);
-    builtPage(number)->showBatch(batch);
+    return parts_.context.workspace.hasLogbook() ? front_ : nullptr;
 }
 
 QDialog* MainWindow::startTask(const QString& name) {

@@ -6,11 +6,14 @@
 #include <QMainWindow>
 #include <vector>
 
+#include "app/desktop/find/trail.h"
 #include "app/desktop/registry.h"
 
 class QDialog;
 class QLabel;
+class QScrollArea;
 class QStackedWidget;
+class QToolButton;
 
 namespace db {
 struct Changes;
@@ -19,12 +22,14 @@ struct Changes;
 namespace desktop {
 
 class Appearance;
+class FindField;
 class FirstRunPage;
 class LogbookCommands;
 class MainMenus;
 class Memory;
 class MessageBar;
 class PageList;
+struct FoundThing;
 
 struct WindowParts {
     PageContext context;
@@ -49,7 +54,14 @@ class MainWindow : public QMainWindow {
     /// The page in front; nullptr while no logbook is open.
     [[nodiscard]] Page* currentPage() const;
     QDialog* startTask(const QString& name);
-    void showBatch(core::BatchId batch);
+    /// False, and nothing is changed, when there is no such page or thing.
+    bool goTo(const Place& place);
+    void showBatch(core::BatchId batch) { goTo(placeOf(batch)); }
+    void goBack();
+    void goForward();
+    [[nodiscard]] bool hasWayBack() const { return trail_.hasBack(); }
+    [[nodiscard]] bool hasWayForward() const { return trail_.hasForward(); }
+    void findSomething();
     void printPage();
     void undo();
     void redo();
@@ -69,11 +81,22 @@ class MainWindow : public QMainWindow {
     void closeEvent(QCloseEvent* event) override;
 
   private:
+    struct BuiltPage {
+        Page* page{};  // nullptr: not visited yet
+        QScrollArea* frame{};
+    };
+
     QWidget* makeCentre();
+    QWidget* makeHead();
+    void catchStrayLetters();
     void makeStatusBar();
     void makeFirstRun();
     void connectWorkspace();
     Page* builtPage(int number);
+    [[nodiscard]] int numberFor(const Place& place) const;
+    void bringToFront(int number);
+    void noteWhere();
+    void open(const FoundThing& thing);
     void showSituation();
     void showAccess();
     void showSaved(const db::Changes& changes);
@@ -84,7 +107,14 @@ class MainWindow : public QMainWindow {
     PageList* list_{};
     QStackedWidget* stack_{};
     QStackedWidget* pages_{};
-    std::vector<Page*> built_;  // nullptr: not visited yet
+    std::vector<BuiltPage> built_;
+    Page* front_{};
+    Trail trail_;
+    bool isRetracing_{};
+    QString fileOfTrail_;
+    QWidget* head_{};
+    QToolButton *back_{}, *forward_{};
+    FindField* find_{};
     FirstRunPage* firstRun_{};
     QLabel* invented_{};
     MessageBar* bar_{};

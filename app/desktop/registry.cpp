@@ -8,8 +8,11 @@
 #include "app/desktop/head_to_head/head_to_head_page.h"
 #include "app/desktop/history/history_page.h"
 #include "app/desktop/positions/position_look_dialog.h"
+#include "app/desktop/printing/session_papers.h"
+#include "app/desktop/readings/reading_dialog.h"
 #include "app/desktop/round/round_dialog.h"
 #include "app/desktop/session/session_dialog.h"
+#include "app/desktop/shelves/shelves_page.h"
 
 namespace desktop {
 
@@ -38,12 +41,19 @@ std::vector<PageEntry> pageEntries() {
          .icon = "batches",
          .shortcut = "Ctrl+2",
          .make = makes<BatchesPage, Page>(),
-         .showsBatches = true},
+         // Plants and stations: the batches of one.
+         .shows = {Place::Kind::Batch, Place::Kind::Plant, Place::Kind::StockPlant, Place::Kind::Station}},
         {.name = "head_to_head",
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Head to head")),
          .icon = "head_to_head",
          .shortcut = "Ctrl+3",
          .make = makes<HeadToHeadPage, Page>()},
+        {.name = "shelves",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Shelves")),
+         .icon = "shelves",
+         .shortcut = "Ctrl+8",
+         .make = makes<ShelvesPage, Page>(),
+         .shows = {Place::Kind::Shelf}},
         {.name = "history",
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "History")),
          .icon = "history",
@@ -69,6 +79,16 @@ std::vector<TaskEntry> taskEntries() {
          .icon = "session",
          .shortcut = "Ctrl+N",
          .make = makes<SessionDialog, QDialog>()},
+        {.name = task::reading,
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "New r&eading")),
+         .icon = "reading",
+         .shortcut = "Ctrl+E",
+         .make = makes<ReadingDialog, QDialog>()},
+        {.name = task::papers,
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "&Labels and session sheet")),
+         .icon = "print",
+         .shortcut = "Ctrl+L",
+         .make = makes<SessionPapers, QDialog>()},
     };
 }
 

@@ -19,7 +19,7 @@ struct PageEntry {
     QString icon;      // resource name without path and ending: "bench" is :/icons/bench.svg
     QString shortcut;  // portable text: "Ctrl+1"
     std::function<Page*(const PageContext&, QWidget* parent)> make;
-    bool showsBatches{};
+    std::vector<Place::Kind> shows{};  // things that it can put in front; the first page that names a kind is asked
 };
 
 /// A dialog for one piece of work, opened without blocking from a menu, a shortcut or a page. It deletes itself when it
@@ -36,6 +36,9 @@ namespace task {
 inline const QString round = QStringLiteral("round");
 inline const QString session = QStringLiteral("session");
 inline const QString holeByHole = QStringLiteral("hole_by_hole");
+inline const QString reading = QStringLiteral("reading");
+inline const QString papers = QStringLiteral("papers");
+inline const QString station = QStringLiteral("station");
 }  // namespace task
 
 [[nodiscard]] std::vector<PageEntry> pageEntries();

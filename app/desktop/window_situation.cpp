@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLocale>
 #include <QStackedWidget>
+#include <utility>
 
 #include "app/desktop/first_run/first_run_page.h"
 #include "app/desktop/logbook/logbook_commands.h"
@@ -23,6 +24,7 @@ void MainWindow::showSituation() {
     const bool hasLogbook = workspace.hasLogbook();
     stack_->setCurrentIndex(hasLogbook ? 1 : 0);
     list_->setVisible(hasLogbook);
+    head_->setVisible(hasLogbook);
     invented_->setVisible(hasLogbook && workspace.shelves().facts.isInvented);
     saved_->clear();
     bar_->hush();
@@ -34,6 +36,7 @@ void MainWindow::showSituation() {
         place_->setText(QFileInfo(file).fileName());
         place_->setToolTip(QDir::toNativeSeparators(file));
         showAccess();
+        if (std::exchange(fileOfTrail_, file) != file) trail_.clear();
         showPage(std::max(0, list_->currentRow()));
     } else {
         setWindowTitle(tr("Strikebook"));

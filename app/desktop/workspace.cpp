@@ -2,7 +2,10 @@
 #include "app/desktop/workspace.h"
 
 #include <QDateTime>
+#include <algorithm>
 #include <cassert>
+#include <iterator>
+#include <unordered_set>
 #include <utility>
 
 namespace desktop {
@@ -25,14 +28,19 @@ bool Workspace::create(const std::filesystem::path& file, const core::LogbookFac
 
 void Workspace::use(db::Logbook logbook) {
     logbook_.emplace(std::move(logbook));
-    shelves_.reset();
+    forgetWhatWasRead();
     emit logbookReplaced();
 }
 
 void Workspace::close() {
     logbook_.reset();
-    shelves_.reset();
+    forgetWhatWasRead();
     emit logbookReplaced();
+}
+
+void Workspace::forgetWhatWasRead() {
+    shelves_.reset();
+    lines_.forget();
 }
 
 bool Workspace::take(const std::function<db::Logbook()>& opening) {
@@ -60,6 +68,18 @@ bool Workspace::isReadOnly() const {
 const core::Shelves& Workspace::shelves() const {
     if (!shelves_) shelves_ = logbook().shelves();
     return *shelves_;
+}
+
+const std::vector<core::BatchLine>& Workspace::batchLines() const {
+    return lines_.of(logbook());
+}
+
+std::vector<core::BatchLine> Workspace::batchLinesOf(const std::vector<core::BatchId>& batches) const {
+    const std::unordered_set<core::BatchId> wanted(batches.begin(), batches.end());
+    std::vector<core::BatchLine> found;
+    std::ranges::copy_if(batchLines(), std::back_inserter(found),
+                         [&](const core::BatchLine& line) { return wanted.contains(line.batch.id); });
+    return found;
 }
 
 core::Date Workspace::today() const {
@@ -135,7 +155,7 @@ void Workspace::lookOutside() {
     attempt([&](db::Logbook& logbook) { changedOutside = logbook.hasChangedOutside(); });
     const bool isNewDay = std::exchange(dayLastSeen_, today()) != today();
     if (!changedOutside && !isNewDay) return;
-    shelves_.reset();
+    forgetWhatWasRead();
     emit logbookReplaced();
     if (changedOutside) emit changedOutsideSeen();
 }
@@ -143,6 +163,7 @@ void Workspace::lookOutside() {
 void Workspace::report(const db::Changes& changes) {
     if (changes.historyNumber == 0) return;
     shelves_.reset();
+    lines_.touch(changes.batches);
     emit logbookChanged(changes);
 }
 

@@ -15,6 +15,7 @@
 #include <functional>
 #include <optional>
 
+#include "app/desktop/kept_lines.h"
 #include "core/result.h"
 #include "db/logbook.h"
 
@@ -53,6 +54,10 @@ class Workspace : public QObject {
     [[nodiscard]] bool isReadOnly() const;
     /// The short lists, read once and kept until something changes. Contract: hasLogbook().
     [[nodiscard]] const core::Shelves& shelves() const;
+    /// All batches with their counts, by date then code; read once, then kept up to date. Contract: hasLogbook().
+    [[nodiscard]] const std::vector<core::BatchLine>& batchLines() const;
+    /// Those of `batches` that there are, in the same order: what a page reads after logbookChanged().
+    [[nodiscard]] std::vector<core::BatchLine> batchLinesOf(const std::vector<core::BatchId>& batches) const;
 
     [[nodiscard]] core::Date today() const;  // the local day
     [[nodiscard]] const db::Clock& clock() const { return clock_; }
@@ -63,6 +68,9 @@ class Workspace : public QObject {
     /// emitted.
     bool attempt(const std::function<void(db::Logbook&)>& work);
     bool attemptWithout(const std::function<void()>& work);  // the same with no logbook needed
+
+    /// Everything that shows figures writes them anew: dates and numbers are written another way from now on.
+    void showAnew() { emit logbookReplaced(); }
 
     bool undo();
     bool redo();
@@ -87,6 +95,7 @@ class Workspace : public QObject {
 
   private:
     bool take(const std::function<db::Logbook()>& opening);
+    void forgetWhatWasRead();
     void report(const db::Changes& changes);
     /// The catch site: an empty text, or what went wrong.
     static QString guarded(const std::function<void()>& work);
@@ -95,6 +104,7 @@ class Workspace : public QObject {
     std::string author_;
     std::optional<db::Logbook> logbook_;
     mutable std::optional<core::Shelves> shelves_;
+    mutable KeptLines lines_;
     QString openingFault_;
     core::Date dayLastSeen_{};
 };

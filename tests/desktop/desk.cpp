@@ -56,6 +56,19 @@ std::vector<core::BatchRecord> Desk::dueBatches(int count) {
     return batches;
 }
 
+std::vector<desktop::PageEntry> Desk::pages() const {
+    return {{.name = "bench",
+             .title = "Bench",
+             .icon = "bench",
+             .shortcut = "Ctrl+1",
+             .make = makes<desktop::BenchPage, desktop::Page>()},
+            {.name = "history",
+             .title = "History",
+             .icon = "history",
+             .shortcut = "Ctrl+9",
+             .make = makes<desktop::HistoryPage, desktop::Page>()}};
+}
+
 desktop::MainWindow& Desk::window() {
     if (window_) return *window_;
     workspace_ = std::make_unique<desktop::Workspace>(deskTime, "HB");
@@ -63,16 +76,7 @@ desktop::MainWindow& Desk::window() {
         desktop::WindowParts{.context = {*workspace_, prompts_},
                              .memory = *memory_,
                              .appearance = *appearance_,
-                             .pages = {{.name = "bench",
-                                        .title = "Bench",
-                                        .icon = "bench",
-                                        .shortcut = "Ctrl+1",
-                                        .make = makes<desktop::BenchPage, desktop::Page>()},
-                                       {.name = "history",
-                                        .title = "History",
-                                        .icon = "history",
-                                        .shortcut = "Ctrl+9",
-                                        .make = makes<desktop::HistoryPage, desktop::Page>()}},
+                             .pages = pages(),
                              .tasks = {{.name = desktop::task::round,
                                         .title = "Start &round",
                                         .icon = "round",

@@ -35,7 +35,9 @@ class Desk : public testing::Test {
     /// `count` batches of 24 cuttings that want their first look today.
     [[nodiscard]] static std::vector<core::BatchRecord> dueBatches(int count);
 
-    /// The bench, the history and the round, without pages that have tests of their own. Made on first use.
+    /// Unless a test says otherwise the bench and the history, without pages that have tests of their own.
+    [[nodiscard]] virtual std::vector<desktop::PageEntry> pages() const;
+    /// With pages() and the round. Made on first use.
     desktop::MainWindow& window();
     /// As if the program had ended and started again.
     void startAgain();

@@ -65,6 +65,17 @@ TEST_F(MainWindowOnDesk, TakesBackWithTheButtonInTheBar) {
     EXPECT_EQ(grower(), growerOnFile());
 }
 
+TEST_F(MainWindowOnDesk, KeepsTheUndoButtonBesideWhatIsSaidAfterSaving) {
+    open();
+    show();
+    ASSERT_TRUE(renameGrower("Rose").isDone);
+    window().say("Copied 3 rows.");
+    EXPECT_TRUE(barText().startsWith("Copied 3 rows. Saved: "));
+    QTest::mouseClick(find<QPushButton>("messageButton"), Qt::LeftButton);
+    EXPECT_EQ(grower(), growerOnFile());
+    EXPECT_TRUE(barText().startsWith("Taken back: "));
+}
+
 TEST_F(MainWindowOnDesk, ListsTheHistoryWithWhatWasTakenBack) {
     open();
     show();
@@ -171,7 +182,8 @@ TEST_F(MainWindowOnDesk, ListsItsKeys) {
     const auto* keys = find<QTableView>("keyboardTable");
     QStringList all;
     for (int row = 0; row < keys->model()->rowCount(); ++row) all << keys->model()->index(row, 0).data().toString();
-    for (const char* key : {"Ctrl+1", "Ctrl+R", "Ctrl+Z", "F9"}) EXPECT_TRUE(all.join(' ').contains(key)) << key;
+    for (const char* key : {"Ctrl+1", "Ctrl+R", "Ctrl+Z", "Ctrl+K", "Alt+Left", "F9", "Shift+F10"})
+        EXPECT_TRUE(all.join(' ').contains(key)) << key;
 }
 
 }  // namespace

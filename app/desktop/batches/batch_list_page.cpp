@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/batches/batch_list_page.h"
 
-#include <QAction>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTableView>
@@ -19,11 +17,38 @@
 #include "app/desktop/batches/copied_rows.h"
 #include "app/desktop/names/plant_name_delegate.h"
 #include "app/desktop/names/text_labels.h"
+#include "app/desktop/widgets/table_columns.h"
 #include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
 
 namespace desktop {
+
+namespace {
+
+/// "Batches of Hebe albicans", as rich text; empty when it is no plant, stock plant or station that there is.
+QString whoseInWords(const Place& whose, const core::Shelves& shelves) {
+    const auto plantName = [&](core::PlantId id) {
+        const core::Plant* plant = core::find(shelves.plants, id);
+        return plant ? plantNameAsHtml(QString::fromStdString(core::fullName(*plant))) : QString();
+    };
+    if (whose.kind == Place::Kind::Plant) {
+        const QString name = plantName({whose.id});
+        return name.isEmpty() ? QString() : BatchListPage::tr("Only batches of %1").arg(name);
+    }
+    if (whose.kind == Place::Kind::StockPlant) {
+        const core::StockPlant* stock = core::find(shelves.stockPlants, core::StockPlantId{whose.id});
+        return stock ? BatchListPage::tr("Only batches from the stock plant %1, %2")
+                           .arg(QString::fromStdString(stock->label).toHtmlEscaped(), plantName(stock->plant))
+                     : QString();
+    }
+    if (whose.kind != Place::Kind::Station) return {};
+    const core::Station* station = core::find(shelves.stations, core::StationId{whose.id});
+    return station ? BatchListPage::tr("Only batches at %1").arg(QString::fromStdString(station->name).toHtmlEscaped())
+                   : QString();
+}
+
+}  // namespace
 
 BatchListPage::BatchListPage(const PageContext& context, QWidget* parent)
     : QWidget(parent), context_(context), model_(new BatchTableModel(this)) {
@@ -56,7 +81,14 @@ void BatchListPage::build() {
     stack_ = new QStackedWidget;
     stack_->addWidget(makeTable());
     stack_->addWidget(makeEmpty());
+    columnsButton_ = new QPushButton(tr("&Columns"));
+    columnsButton_->setObjectName(QStringLiteral("batchColumns"));
+    columnsButton_->setToolTip(tr("Which columns, in which order, how wide (Shift+F10 in the table)"));
+    connect(columnsButton_, &QPushButton::clicked, this,
+            [this] { columns_->showMenu(columnsButton_->mapToGlobal(QPoint(0, columnsButton_->height()))); });
+    top->addWidget(columnsButton_);
     auto* layout = new QVBoxLayout(this);
+    layout->addWidget(makeOnly());
     layout->addLayout(top);
     layout->addWidget(stack_, 1);
 }
@@ -69,33 +101,22 @@ QWidget* BatchListPage::makeTable() {
     table_->setItemDelegateForColumn(static_cast<int>(BatchColumn::Plant), new PlantNameDelegate(table_));
     giveTableManners(*table_);
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
-    table_->horizontalHeader()->setStretchLastSection(false);
     table_->horizontalHeader()->setSortIndicator(static_cast<int>(BatchColumn::Day), Qt::DescendingOrder);
+    columns_ = new TableColumns(*table_, usualWidths(), static_cast<int>(BatchColumn::Plant), context_.memory,
+                                QStringLiteral("batch_columns"));
     table_->setSortingEnabled(true);
-    table_->horizontalHeader()->setContextMenuPolicy(Qt::CustomContextMenu);
-    setWidths();
     table_->installEventFilter(this);
     copyOnRequest(*table_, [this](const QString& sentence) { emit said(sentence); });
     connect(table_, &QTableView::doubleClicked, this, &BatchListPage::openCurrent);
-    connect(table_->horizontalHeader(), &QHeaderView::customContextMenuRequested, this, [this](const QPoint& place) {
-        QMenu menu;
-        for (int column = 1; column < batchColumns; ++column) {
-            QAction* action = menu.addAction(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
-            action->setCheckable(true);
-            action->setChecked(!table_->isColumnHidden(column));
-            connect(action, &QAction::toggled, table_,
-                    [this, column](bool on) { table_->setColumnHidden(column, !on); });
-        }
-        menu.exec(table_->horizontalHeader()->mapToGlobal(place));
-    });
     return table_;
 }
 
-void BatchListPage::setWidths() {
-    // What usually stands in a column, or its heading with the mark of sorting; the plant takes what is left.
+std::vector<int> BatchListPage::usualWidths() const {
+    // What usually stands in a column, or its heading with the mark of sorting.
+    const core::Date longDay{std::chrono::year{2026}, std::chrono::month{12}, std::chrono::day{28}};
     const std::array<QString, batchColumns> usual{QStringLiteral("B260047K"),
-                                                  QStringLiteral("0000-00-00"),
-                                                  {},
+                                                  plot::shortDateText(longDay),
+                                                  QStringLiteral("Salvia rosmarinus"),
                                                   tr("aerated water"),
                                                   tr("Bench west 2"),
                                                   {},
@@ -106,15 +127,48 @@ void BatchListPage::setWidths() {
                                                   plot::percentText(100, 100),
                                                   plot::limitsText({.low = 0.85, .high = 1.0}),
                                                   tr("open: so far")};
-    const int em = fontMetrics().height();
+    std::vector<int> widths;
     for (int column = 0; column < batchColumns; ++column) {
         const QString heading = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
         const int text = fontMetrics().horizontalAdvance(usual[static_cast<std::size_t>(column)]);
-        table_->setColumnWidth(column, std::max(text, fontMetrics().horizontalAdvance(heading)) + em * 3 / 4);
+        widths.push_back(std::max(text, fontMetrics().horizontalAdvance(heading)) + fontMetrics().height() * 3 / 4);
     }
-    constexpr int plant = static_cast<int>(BatchColumn::Plant);
-    table_->horizontalHeader()->setMinimumSectionSize(em * 2);
-    table_->horizontalHeader()->setSectionResizeMode(plant, QHeaderView::Stretch);
+    return widths;
+}
+
+QWidget* BatchListPage::makeOnly() {
+    onlyRow_ = new QWidget;
+    onlyWords_ = new QLabel;
+    onlyWords_->setObjectName(QStringLiteral("onlyWords"));
+    onlyWords_->setTextFormat(Qt::RichText);
+    onlyWords_->setWordWrap(true);
+    auto* all = new QPushButton(tr("Show &all batches"));
+    all->setObjectName(QStringLiteral("showAllBatches"));
+    connect(all, &QPushButton::clicked, this, &BatchListPage::showAllBatches);
+    auto* layout = new QHBoxLayout(onlyRow_);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(onlyWords_, 1);
+    layout->addWidget(all);
+    onlyRow_->hide();
+    return onlyRow_;
+}
+
+bool BatchListPage::showOnly(const Place& whose) {
+    const QString words = whoseInWords(whose, context_.workspace.shelves());
+    if (words.isEmpty() && whose.kind != Place::Kind::Page) return false;
+    only_ = {.page = {}, .kind = whose.kind, .id = whose.id};
+    onlyWords_->setText(words);
+    onlyRow_->setVisible(!words.isEmpty());
+    if (whose.kind != Place::Kind::Page) filter_->clear();
+    keepCurrent([&] { model_->setOnly(only_); });
+    showCounts();
+    emit onlyChanged();
+    return true;
+}
+
+void BatchListPage::showAllBatches() {
+    showOnly({});
+    focusTable();
 }
 
 QWidget* BatchListPage::makeEmpty() {
@@ -129,7 +183,7 @@ QWidget* BatchListPage::makeEmpty() {
     connect(emptyButton_, &QPushButton::clicked, this, [this] {
         if (model_->total() == 0) return emit sessionWanted();
         filter_->clear();
-        focusTable();
+        showAllBatches();
     });
     auto* layout = new QVBoxLayout(empty);
     layout->addStretch(2);
@@ -168,13 +222,17 @@ bool BatchListPage::eventFilter(QObject* watched, QEvent* event) {
         filter_->clear();
         return true;
     }
+    if (key->key() == Qt::Key_Escape && only_.kind != Place::Kind::Page) {
+        showAllBatches();
+        return true;
+    }
     return QWidget::eventFilter(watched, event);
 }
 
 void BatchListPage::readAll() {
     keepCurrent([&] {
         if (context_.workspace.hasLogbook())
-            model_->show(context_.workspace.logbook().batchLines(), context_.workspace.shelves());
+            model_->show(context_.workspace.batchLines(), context_.workspace.shelves());
         else
             model_->show({}, {});
     });
@@ -184,7 +242,7 @@ void BatchListPage::readAll() {
 void BatchListPage::refresh(const db::Changes& changes) {
     // A plant's or station's new name stands in many rows: then everything is read anew.
     if (!(context_.workspace.shelves() == model_->shelves())) return readAll();
-    keepCurrent([&] { model_->refresh(changes.batches, context_.workspace.logbook().batchLinesOf(changes.batches)); });
+    keepCurrent([&] { model_->refresh(changes.batches, context_.workspace.batchLinesOf(changes.batches)); });
     showCounts();
 }
 
@@ -201,6 +259,10 @@ void BatchListPage::showCounts() {
             tr("Every batch that you stick will be a row here, with what rooted, what was lost, and how sure its "
                "strike rate is."));
         emptyButton_->setText(tr("New session"));
+    } else if (filter_->text().isEmpty()) {
+        emptyTitle_->setText(tr("No batches of it yet"));
+        emptyText_->setText(onlyWords_->text());
+        emptyButton_->setText(tr("Show all batches"));
     } else {
         emptyTitle_->setText(tr("No batch has \u201c%1\u201d").arg(filter_->text().simplified()));
         emptyText_->setText(tr("The filter looks in code, plant, method, station and state."));

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The table of all batches with a box that filters it while one types.
+// The table of all batches, or of those of one plant, stock plant or station, with a box that filters it while one types.
 #pragma once
 
 #include <QWidget>
@@ -16,6 +16,7 @@ class QTableView;
 namespace desktop {
 
 class BatchTableModel;
+class TableColumns;
 
 class BatchListPage : public QWidget {
     Q_OBJECT
@@ -25,8 +26,12 @@ class BatchListPage : public QWidget {
 
     void focusTable();
     void focusFilter();
+    /// The batches of this plant, stock plant or station; all for Place::Kind::Page. False when there is no such thing.
+    bool showOnly(const Place& whose);
+    [[nodiscard]] const Place& only() const { return only_; }
 
   signals:
+    void onlyChanged();
     void batchChosen(core::BatchId batch);
     void sessionWanted();
     void said(const QString& sentence);
@@ -37,8 +42,10 @@ class BatchListPage : public QWidget {
   private:
     void build();
     QWidget* makeTable();
-    void setWidths();
+    [[nodiscard]] std::vector<int> usualWidths() const;
+    QWidget* makeOnly();
     QWidget* makeEmpty();
+    void showAllBatches();
     void readAll();
     void refresh(const db::Changes& changes);
     void showCounts();
@@ -47,10 +54,15 @@ class BatchListPage : public QWidget {
 
     PageContext context_;
     BatchTableModel* model_;
+    Place only_;
     QLineEdit* filter_{};
+    QPushButton* columnsButton_{};
+    QWidget* onlyRow_{};
+    QLabel* onlyWords_{};
     QLabel* counts_{};
     QStackedWidget* stack_{};
     QTableView* table_{};
+    TableColumns* columns_{};
     QLabel* emptyTitle_{};
     QLabel* emptyText_{};
     QPushButton* emptyButton_{};

@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <unordered_set>
 
+#include "app/desktop/find/search_text.h"
 #include "app/plot/number_text.h"
-#include "stats/proportion/wilson_interval.h"
 
 namespace desktop {
 
@@ -43,10 +43,18 @@ void BatchTableModel::refresh(const std::vector<core::BatchId>& touched, std::ve
 }
 
 void BatchTableModel::setFilter(const QString& words) {
-    const QStringList wanted = words.toCaseFolded().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const QStringList wanted = searchWords(words);
     if (wanted == words_) return;
     beginResetModel();
     words_ = wanted;
+    chooseShown();
+    endResetModel();
+}
+
+void BatchTableModel::setOnly(const Place& whose) {
+    if (whose == only_) return;
+    beginResetModel();
+    only_ = whose;
     chooseShown();
     endResetModel();
 }
@@ -148,11 +156,10 @@ BatchTableModel::Row BatchTableModel::rowFor(core::BatchLine line) const {
     row.station = nameOf(shelves_.stations, batch.station);
     row.isClosed = core::isClosed(batch, line.tally);
     const QString common = plant == nullptr ? QString() : QString::fromStdString(plant->commonName);
-    row.searched = QStringList{row.code, row.plant, common, row.method, row.station, textOf(row, BatchColumn::State)}
-                       .join(QLatin1Char('\n'))
-                       .toCaseFolded();
-    const stats::Interval wilson = stats::wilsonInterval(line.tally.rooted, line.tally.stuck, shelves_.facts.level);
-    row.interval = {.low = wilson.low, .high = wilson.high};
+    row.searched = searchText(
+        QStringList{row.code, row.plant, common, row.method, row.station, textOf(row, BatchColumn::State)}.join(u' '));
+    row.interval =
+        core::rateLimits(core::intervalOf(shelves_.facts), line.tally.rooted, line.tally.stuck, shelves_.facts.level);
     row.line = std::move(line);
     return row;
 }
@@ -162,7 +169,7 @@ QString BatchTableModel::textOf(const Row& row, BatchColumn column) {
         case BatchColumn::Code:
             return row.code;
         case BatchColumn::Day:
-            return QString::fromStdString(core::isoText(row.line.batch.stuckOn));
+            return plot::shortDateText(row.line.batch.stuckOn);
         case BatchColumn::Plant:
             return row.plant;
         case BatchColumn::Method:
@@ -224,8 +231,25 @@ bool BatchTableModel::isBefore(const Row& one, const Row& other) const {
     return count(one, sortedBy_) < count(other, sortedBy_);
 }
 
+bool BatchTableModel::isOneOfOnly(const core::Batch& batch) const {
+    switch (only_.kind) {
+        case Place::Kind::Plant:
+            return batch.plant.value == only_.id;
+        case Place::Kind::StockPlant:
+            return batch.stockPlant.value == only_.id;
+        case Place::Kind::Station:
+            return batch.station.value == only_.id;
+        case Place::Kind::Page:
+        case Place::Kind::Batch:
+        case Place::Kind::Shelf:
+            break;
+    }
+    return true;
+}
+
 bool BatchTableModel::isWanted(const Row& row) const {
-    return std::all_of(words_.begin(), words_.end(), [&](const QString& word) { return row.searched.contains(word); });
+    return isOneOfOnly(row.line.batch) &&
+           std::all_of(words_.begin(), words_.end(), [&](const QString& word) { return row.searched.contains(word); });
 }
 
 void BatchTableModel::chooseShown() {

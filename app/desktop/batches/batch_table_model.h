@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/desktop/place.h"
 #include "core/comparison/comparison.h"
 #include "core/records.h"
 
@@ -41,6 +42,8 @@ class BatchTableModel : public QAbstractTableModel {
     void refresh(const std::vector<core::BatchId>& touched, std::vector<core::BatchLine> lines);
     /// Rows that have every word of it somewhere in code, plant, method, station or state.
     void setFilter(const QString& words);
+    /// Only the batches of this plant, stock plant or station; of all for any other place.
+    void setOnly(const Place& whose);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -57,7 +60,7 @@ class BatchTableModel : public QAbstractTableModel {
     struct Row {
         core::BatchLine line;
         QString code, plant, method, station;
-        QString searched;  // what the filter looks through, in small letters
+        QString searched;  // what the filter looks through, as searchText()
         core::Limits interval;
         bool isClosed{};
     };
@@ -67,6 +70,7 @@ class BatchTableModel : public QAbstractTableModel {
     [[nodiscard]] static QString textOf(const Row& row, BatchColumn column);
     [[nodiscard]] static int count(const Row& row, BatchColumn column);
     [[nodiscard]] bool isBefore(const Row& one, const Row& other) const;
+    [[nodiscard]] bool isOneOfOnly(const core::Batch& batch) const;
     [[nodiscard]] bool isWanted(const Row& row) const;
     void chooseShown();
 
@@ -74,6 +78,7 @@ class BatchTableModel : public QAbstractTableModel {
     std::vector<Row> rows_;
     std::vector<std::size_t> shown_;  // indices into rows_, in the order shown
     QStringList words_;
+    Place only_;
     BatchColumn sortedBy_{BatchColumn::Day};
     Qt::SortOrder order_{Qt::DescendingOrder};
 };

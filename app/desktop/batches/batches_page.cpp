@@ -23,6 +23,7 @@ BatchesPage::BatchesPage(const PageContext& context, QWidget* parent)
     connect(list_, &BatchListPage::batchChosen, this, &BatchesPage::showBatch);
     connect(list_, &BatchListPage::sessionWanted, this, [this] { emit taskWanted(task::session); });
     connect(list_, &BatchListPage::said, this, &Page::said);
+    connect(list_, &BatchListPage::onlyChanged, this, &Page::placeChanged);
     connect(batch_, &BatchPage::backWanted, this, &BatchesPage::showList);
     connect(batch_, &BatchPage::said, this, &Page::said);
     connect(batch_, &BatchPage::sheetChanged, this, &Page::sheetChanged);
@@ -35,11 +36,28 @@ void BatchesPage::activated() {
         list_->focusTable();
 }
 
-void BatchesPage::showBatch(core::BatchId batch) {
-    if (!batch_->show(batch)) return showList();
+bool BatchesPage::showPlace(const Place& place) {
+    if (place.kind == Place::Kind::Batch) return showBatch({place.id});
+    if (!list_->showOnly(place)) return false;
+    showList();
+    return true;
+}
+
+Place BatchesPage::place() const {
+    return stack_->currentWidget() == batch_ ? placeOf(shown_) : list_->only();
+}
+
+bool BatchesPage::showBatch(core::BatchId batch) {
+    if (!batch_->show(batch)) {
+        showList();
+        return false;
+    }
+    shown_ = batch;
     stack_->setCurrentWidget(batch_);
     batch_->focusChecks();
     emit sheetChanged();
+    emit placeChanged();
+    return true;
 }
 
 std::shared_ptr<const report::Sheet> BatchesPage::sheet() const {
@@ -56,6 +74,7 @@ void BatchesPage::showList() {
     stack_->setCurrentWidget(list_);
     list_->focusTable();
     emit sheetChanged();
+    emit placeChanged();
 }
 
 }  // namespace desktop

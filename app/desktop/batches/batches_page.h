@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// "What did I do?": the table of all batches, and the page of one batch in front of it. Back (Esc, Alt+Left) returns to the table
-// with its filter, order and current row as they were left.
+// "What did I do?": the table of all batches or of those of one plant, stock plant or station, and the page of one batch in front of it.
+// Esc returns to the table with its filter, order and current row as they were left.
 #pragma once
 
 #include "app/desktop/page.h"
@@ -19,13 +19,16 @@ class BatchesPage : public Page {
     explicit BatchesPage(const PageContext& context, QWidget* parent = nullptr);
 
     void activated() override;
-    void showBatch(core::BatchId batch) override;
+    bool showPlace(const Place& place) override;
+    [[nodiscard]] Place place() const override;
+    bool showBatch(core::BatchId batch);
     [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const override;
     void focusFilter() override;
 
   private:
     void showList();
 
+    core::BatchId shown_{};
     QStackedWidget* stack_;
     BatchListPage* list_;
     BatchPage* batch_;

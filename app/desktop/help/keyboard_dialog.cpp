@@ -13,6 +13,8 @@
 #include <array>
 #include <utility>
 
+#include "app/desktop/names/mnemonic.h"
+
 namespace desktop {
 
 namespace {
@@ -23,23 +25,57 @@ QString inKeyboardList(const char* text) {
 
 /// Keys that belong to a table or a field and so to no menu.
 constexpr std::array keysInPlace{
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Enter"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Round: take the entry and go down. Tables: open the row")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+Return"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Round and session: save")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "F2"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tables: change the cell")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "letters, digits"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList",
+                                "Where no field has the focus: begin to find; a scanned label opens its batch")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Up, Down, Enter"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Find: choose in the list, open")},
     std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Esc"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Back out of the innermost thing")},
+              QT_TRANSLATE_NOOP("desktop::KeyboardList",
+                                "Back out of the innermost thing; Find: clear it and go back to where the focus was")},
     std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tab"),
               QT_TRANSLATE_NOOP("desktop::KeyboardList", "Leave a table for what comes next")},
+    std::pair{
+        QT_TRANSLATE_NOOP("desktop::KeyboardList", "Enter"),
+        QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tables: open or change the row. Readings: go to the next field")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "F2"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tables: change the row or cell")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Delete"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList",
+                                "Checks and other entries, photos, shelves: delete. Session: empty the cell")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Insert"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Shelves: a new row")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+C"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tables: copy the rows with their headings")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+V"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Batch: add the photo that was copied")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Shift+F10"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList",
+                                "Batches: the menu of columns. Map of positions: the list of states")},
     std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Up, Down"),
               QT_TRANSLATE_NOOP("desktop::KeyboardList", "Date fields: one day on or back")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+Return"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Round, session and map of positions: save")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "12  =12  +3  -2  -2r  w2"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList",
+                                "Round: a plain number as the switch says, rooted in all, newly rooted, lost, lost "
+                                "with its cause, withdrawn")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "*  Space  .  /"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Round: nothing new (both), close the batch, a note")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "\""),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Session: as in the row above")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+Delete"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Session: take the row out")},
     std::pair{
-        QT_TRANSLATE_NOOP("desktop::KeyboardList", "12  +3  -2  -2r  w2  *  .  /"),
-        QT_TRANSLATE_NOOP(
-            "desktop::KeyboardList",
-            "Round: rooted in all, newly rooted, lost, lost with its cause, withdrawn, nothing new, close, note")},
+        QT_TRANSLATE_NOOP("desktop::KeyboardList", "R  L  W  U"),
+        QT_TRANSLATE_NOOP("desktop::KeyboardList",
+                          "Map of positions: rooted, lost, withdrawn, undecided; a letter of a cause: lost to it")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Arrows, Home, End"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList",
+                                "Map of positions: one on, ends of the row; with Shift select a block; Ctrl and an "
+                                "arrow: the next undecided one")},
+    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "/"),
+              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Map of positions: go to a position by its name")},
 };
 
 void addKeys(QTableWidget* table, const QString& keys, const QString& what) {
@@ -47,10 +83,6 @@ void addKeys(QTableWidget* table, const QString& keys, const QString& what) {
     table->insertRow(row);
     table->setItem(row, 0, new QTableWidgetItem(keys));
     table->setItem(row, 1, new QTableWidgetItem(what));
-}
-
-QString withoutMnemonic(QString text) {
-    return text.replace("&&", "\x01").remove('&').replace("\x01", "&");
 }
 
 QTableWidget* keyTable(const QList<QAction*>& actions, QWidget* parent) {

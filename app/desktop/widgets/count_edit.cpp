@@ -12,6 +12,11 @@ CountEdit::CountEdit(int least, int most, QWidget* parent) : QLineEdit(parent), 
     setMaximumWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000000000")) + 2 * fontMetrics().height());
 }
 
+void CountEdit::setRange(int least, int most) {
+    least_ = least;
+    most_ = most;
+}
+
 void CountEdit::setCount(std::optional<int> count) {
     setText(count ? QString::number(*count) : QString());
 }

@@ -14,6 +14,7 @@ class CountEdit : public QLineEdit {
   public:
     explicit CountEdit(int least, int most, QWidget* parent = nullptr);
 
+    void setRange(int least, int most);
     void setCount(std::optional<int> count);
     /// Nothing while it is blank, no whole number or out of range.
     [[nodiscard]] std::optional<int> count() const;

@@ -13,18 +13,16 @@
 
 namespace desktop {
 
-MessageBar::MessageBar(QWidget* parent)
-    : QFrame(parent), sign_(new QLabel(this)), text_(new QLabel(this)), button_(new QPushButton(this)) {
+MessageBar::MessageBar(QWidget* parent) : QFrame(parent), button_(new QPushButton(this)) {
     setObjectName("messageBar");
+    said_ = makeLine("messageSaid");
+    offered_ = makeLine("messageText");
     setFrameShape(QFrame::NoFrame);
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::Window);
-    text_->setObjectName("messageText");
-    text_->setWordWrap(true);
-    text_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     button_->setObjectName("messageButton");
     button_->setAutoDefault(false);
-
+    connect(button_, &QPushButton::clicked, this, &MessageBar::act);
     auto* close = new QToolButton(this);
     close->setObjectName("messageClose");
     close->setAutoRaise(true);
@@ -32,33 +30,59 @@ MessageBar::MessageBar(QWidget* parent)
     close->setAccessibleName(tr("Close this message"));
     close->setToolTip(tr("Close this message"));
     connect(close, &QToolButton::clicked, this, &MessageBar::hush);
-    connect(button_, &QPushButton::clicked, this, [this] {
-        // The action may put another message here, so this one goes first.
-        const std::function<void()> action = std::exchange(action_, nullptr);
-        hide();
-        if (action) action();
-    });
 
+    offered_.row->layout()->addWidget(button_);
+    auto* lines = new QVBoxLayout;
+    lines->addWidget(said_.row);
+    lines->addWidget(offered_.row);
     auto* layout = new QHBoxLayout(this);
-    layout->addWidget(sign_);
-    layout->addWidget(text_, 1);
-    layout->addWidget(button_);
-    layout->addWidget(close);
+    layout->addLayout(lines, 1);
+    layout->addWidget(close, 0, Qt::AlignTop);
     hide();
 }
 
-void MessageBar::say(const QString& sentence, Tone tone) {
-    offer(sentence, {}, nullptr, tone);
+MessageBar::Line MessageBar::makeLine(const QString& name) {
+    Line line{.row = new QWidget(this), .sign = new QLabel(this), .text = new QLabel(this)};
+    line.text->setObjectName(name);
+    line.text->setWordWrap(true);
+    line.text->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    auto* layout = new QHBoxLayout(line.row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(line.sign);
+    layout->addWidget(line.text, 1);
+    line.row->hide();
+    return line;
 }
 
-void MessageBar::offer(const QString& sentence, const QString& verb, std::function<void()> action, Tone tone) {
+void MessageBar::put(const Line& line, const QString& sentence) {
+    line.text->setText(sentence);
+    line.row->setVisible(!sentence.isEmpty());
+}
+
+void MessageBar::say(const QString& sentence, Tone tone) {
     tone_ = tone;
-    colour();
-    text_->setText(sentence);
-    setAccessibleName(sentence);
+    put(said_, sentence);
+    announce(sentence);
+}
+
+void MessageBar::offer(const QString& sentence, const QString& verb, std::function<void()> action) {
+    put(said_, {});
+    put(offered_, sentence);
     button_->setText(verb);
-    button_->setVisible(!verb.isEmpty());
     action_ = std::move(action);
+    announce(sentence);
+}
+
+void MessageBar::act() {
+    // The action may put another message here, so this one goes first.
+    const std::function<void()> action = std::exchange(action_, nullptr);
+    hush();
+    if (action) action();
+}
+
+void MessageBar::announce(const QString& sentence) {
+    colour();
+    setAccessibleName(sentence);
     show();
     QAccessibleEvent spoken(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&spoken);
@@ -74,21 +98,34 @@ void MessageBar::colour() {
     isColouring_ = true;
     // Only the roles that differ: with every role its own, the bar would never hear of another look.
     setPalette({});
+    said_.text->setPalette({});
     QPalette own;
     own.setColor(QPalette::Window, noteBackground(palette()));
-    if (tone_ == Tone::Fault) own.setColor(QPalette::WindowText, faultColour(palette()));
     setPalette(own);
-    sign_->setPixmap(icon(tone_ == Tone::Fault ? "fault" : "done").pixmap(fontMetrics().height()));
+    QPalette fault;
+    fault.setColor(QPalette::WindowText, faultColour(palette()));
+    if (tone_ == Tone::Fault) said_.text->setPalette(fault);
+    said_.sign->setPixmap(icon(tone_ == Tone::Fault ? "fault" : "done").pixmap(fontMetrics().height()));
+    offered_.sign->setPixmap(icon("done").pixmap(fontMetrics().height()));
     isColouring_ = false;
+}
+
+void MessageBar::hushSaid() {
+    put(said_, {});
+    setVisible(!offered_.row->isHidden());
 }
 
 void MessageBar::hush() {
     action_ = nullptr;
-    hide();
+    put(offered_, {});
+    hushSaid();
 }
 
 QString MessageBar::sentence() const {
-    return isHidden() ? QString() : text_->text();
+    QStringList sentences;
+    for (const Line* line : {&said_, &offered_})
+        if (!isHidden() && !line->row->isHidden()) sentences.append(line->text->text());
+    return sentences.join(u' ');
 }
 
 }  // namespace desktop

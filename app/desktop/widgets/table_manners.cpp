@@ -1,10 +1,39 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/widgets/table_manners.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QTableView>
+#include <utility>
 
 namespace desktop {
+
+namespace {
+
+/// Lets rows grow with the text size, in whatever proportion they stand to it.
+class RowHeights : public QObject {
+  public:
+    explicit RowHeights(QTableView& table) : QObject(&table), table_(table), em_(table.fontMetrics().height()) {
+        table.verticalHeader()->setDefaultSectionSize(em_ * 8 / 5);
+        table.installEventFilter(this);
+    }
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() == QEvent::FontChange) grow();
+        return QObject::eventFilter(watched, event);
+    }
+
+  private:
+    void grow() {
+        const int before = std::exchange(em_, table_.fontMetrics().height());
+        if (before == em_) return;
+        table_.verticalHeader()->setDefaultSectionSize(table_.verticalHeader()->defaultSectionSize() * em_ / before);
+    }
+
+    QTableView& table_;
+    int em_;
+};
+
+}  // namespace
 
 void giveTableManners(QTableView& table) {
     table.setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -16,10 +45,10 @@ void giveTableManners(QTableView& table) {
     table.setAlternatingRowColors(true);
     table.verticalHeader()->hide();
     table.verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    table.verticalHeader()->setDefaultSectionSize(table.fontMetrics().height() * 8 / 5);
     table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table.horizontalHeader()->setHighlightSections(false);
     table.horizontalHeader()->setStretchLastSection(true);
+    new RowHeights(table);
 }
 
 }  // namespace desktop
