@@ -15,6 +15,7 @@
 #include "app/console/export_command.h"
 #include "app/console/history_command.h"
 #include "app/console/import_command.h"
+#include "app/console/labels_command.h"
 #include "app/console/print_command.h"
 #include "app/console/rates_command.h"
 #include "app/console/verify_command.h"
@@ -37,6 +38,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     commands.push_back(std::make_unique<ChartCommand>());
     commands.push_back(std::make_unique<CompareCommand>());
     commands.push_back(std::make_unique<PrintCommand>());
+    commands.push_back(std::make_unique<LabelsCommand>());
     commands.push_back(std::make_unique<VerifyCommand>());
     commands.push_back(std::make_unique<BackupCommand>());
     commands.push_back(std::make_unique<HistoryCommand>());

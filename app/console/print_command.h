@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
-// strikebook-cli print LOG --batch CODE --to FILE.pdf: the batch summary on one page.
+// strikebook-cli print LOG --to FILE.pdf with --batch CODE, --round or --session DATE: a summary on one page, a check sheet, a session sheet.
 #pragma once
 
 #include <optional>
 
 #include "app/console/command.h"
+#include "app/report/sheet.h"
+#include "core/units/days.h"
+#include "db/logbook.h"
 
 namespace console {
 
@@ -16,8 +19,18 @@ class PrintCommand : public Command {
     int run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) override;
 
   private:
+    [[nodiscard]] std::optional<report::Sheet> batchSheet(const db::Logbook& logbook, const Surroundings& surroundings,
+                                                          std::ostream& err) const;
+    [[nodiscard]] std::optional<report::Sheet> roundSheet(const db::Logbook& logbook,
+                                                          const Surroundings& surroundings) const;
+    [[nodiscard]] std::optional<report::Sheet> sessionSheet(const db::Logbook& logbook, core::Date day,
+                                                            const Surroundings& surroundings, std::ostream& err) const;
+    void say(const report::Sheet& sheet, std::ostream& out) const;
+
     std::string file_;
     std::optional<std::string> code_;
+    std::optional<std::string> session_;
+    bool isRound_{};
     std::optional<std::string> to_;
     std::optional<std::string> paper_;
     bool isJson_{};

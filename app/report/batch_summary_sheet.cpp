@@ -8,6 +8,7 @@
 #include "app/plot/number_text.h"
 #include "app/plot/rooted_by_day_figure.h"
 #include "app/plot/strike_chart_figure.h"
+#include "app/plot/unit_text.h"
 #include "app/report/sheet_words.h"
 
 namespace report {
@@ -22,15 +23,20 @@ class BatchSheetMaker {
 
   public:
     BatchSheetMaker(const core::BatchRecord& record, const core::Session& session, const core::BatchSummary& summary,
-                    const core::Shelves& shelves)
-        : record_(record), batch_(record.batch), session_(session), summary_(summary), shelves_(shelves) {}
+                    const core::Shelves& shelves, const BatchEvents& events)
+        : record_(record),
+          batch_(record.batch),
+          session_(session),
+          summary_(summary),
+          shelves_(shelves),
+          events_(events) {}
 
     Sheet make(const QDateTime& printedAt) {
         sheet_ = sheetFor(shelves_.facts, printedAt);
         sheet_.title = tr("Batch %1").arg(text(batch_.code));
         sheet_.subtitle = tr("%1 stuck on %2", "24 cuttings, date")
                               .arg(plot::cuttingsText(batch_.stuck), plot::dateText(batch_.stuckOn));
-        sheet_.fitsOnePage = true;
+        sheet_.fitsOnePage = events_.isEmpty();
         addAnswer();
         sheet_.blocks.emplace_back(Heading{tr("What was stuck, where, how, by whom")});
         sheet_.blocks.emplace_back(facts());
@@ -49,6 +55,7 @@ class BatchSheetMaker {
         sheet_.blocks.emplace_back(Paragraph{losses(), Tone::Plain});
         sheet_.blocks.emplace_back(Paragraph{past(), Tone::Plain});
         addPlaceAmongBatches();
+        for (Block& block : eventBlocks(events_, summary_, batch_, shelves_)) sheet_.blocks.push_back(std::move(block));
         addCautions();
         sheet_.blocks.emplace_back(Heading{tr("How this was worked out")});
         sheet_.blocks.emplace_back(Paragraph{method(), Tone::Quiet});
@@ -120,9 +127,9 @@ class BatchSheetMaker {
     void addAnswer() {
         const core::Tally& tally = summary_.tally;
         sheet_.blocks.emplace_back(
-            Paragraph{tr("Strike rate %1; %2 interval %3 (Wilson, as counted).")
+            Paragraph{tr("Strike rate %1; %2 interval %3 (%4, as counted).")
                           .arg(plot::percentText(tally.rooted, tally.stuck), plot::levelText(summary_.level),
-                               plot::limitsText(summary_.asCounted)),
+                               plot::limitsText(summary_.asCounted), intervalName()),
                       Tone::Answer});
         sheet_.blocks.emplace_back(
             Paragraph{tr("%1 stuck = %2 rooted + %3 lost + %4 withdrawn + %5 undecided.")
@@ -230,16 +237,19 @@ class BatchSheetMaker {
             Tone::Caution});
     }
 
+    QString intervalName() const { return QString::fromUtf8(core::nameOf(summary_.interval)); }
+
     QString method() const {
         QString method =
-            tr("Strike rate: rooted of stuck, undecided ones included; rooted means a root of %1 mm or more. "
-               "Interval: Wilson's score at "
+            tr("Strike rate: rooted of stuck, undecided ones included; rooted means a root of %1 or more. "
+               "Interval: %3 at "
                "%2, cuttings taken as independent. Curve: nonparametric estimate for days known only to lie between "
                "two checks, with "
                "losses as a fate of their own; a look finds what happened since the look before. Own past: batches "
                "stuck no later, "
                "rooted of those whose fate at the horizon is known.")
-                .arg(countText(shelves_.facts.rootLengthMillimetres), plot::levelText(summary_.level));
+                .arg(plot::rootLengthText(shelves_.facts), plot::levelText(summary_.level),
+                     summary_.interval == core::RateInterval::Wilson ? tr("Wilson's score") : intervalName());
         if (summary_.againstPast)
             method += u' ' + tr("What earlier batches foretell: beta-binomial, with the likeness within batches of the "
                                 "whole logbook.");
@@ -253,14 +263,16 @@ class BatchSheetMaker {
     const core::Session& session_;
     const core::BatchSummary& summary_;
     const core::Shelves& shelves_;
+    const BatchEvents& events_;
     Sheet sheet_;
 };
 
 }  // namespace
 
 Sheet batchSummarySheet(const core::BatchRecord& record, const core::Session& session,
-                        const core::BatchSummary& summary, const core::Shelves& shelves, const QDateTime& printedAt) {
-    return BatchSheetMaker(record, session, summary, shelves).make(printedAt);
+                        const core::BatchSummary& summary, const core::Shelves& shelves, const QDateTime& printedAt,
+                        const BatchEvents& events) {
+    return BatchSheetMaker(record, session, summary, shelves, events).make(printedAt);
 }
 
 }  // namespace report

@@ -56,7 +56,11 @@ class TextMaker {
 
     void operator()(const Table& table) {
         if (!table.title.isEmpty()) text_ += table.title + u'\n';
-        text_ += paddedTable(table.headings, table.rows, table.aligned) + u'\n';
+        std::vector<QStringList> rows = table.rows;
+        for (QStringList& row : rows)
+            for (const int column : table.penColumns)
+                if (column < row.size()) row[column] = QStringLiteral("[    ]");
+        text_ += paddedTable(table.headings, rows, table.aligned) + u'\n';
     }
 
     void operator()(const Picture& picture) {

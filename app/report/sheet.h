@@ -42,8 +42,13 @@ struct Table {
     QStringList headings;
     std::vector<Align> aligned;  // as long as the headings
     std::vector<QStringList> rows;
-    bool mayBeShortened{};  // the middle is left out, with a sentence, where the sheet must fit one page
-    int plantColumn{-1};    // whose cells are plant names
+    bool mayBeShortened{};            // the middle is left out, with a sentence, where the sheet must fit one page
+    int plantColumn{-1};              // whose cells are plant names
+    bool breaksPlantNames{};          // over two lines where they are long: botanical name, cultivar
+    std::vector<int> wholeColumns{};  // never broken or elided: codes
+    std::vector<int> penColumns{};    // left empty, as boxes to write in
+    int restColumn{-1};               // takes what is left of the width
+    int mostCellLines{};              // 0: as many as the sheet allows
 };
 
 struct Picture {

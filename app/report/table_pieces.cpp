@@ -16,14 +16,41 @@ using plot::Canvas;
 using plot::Type;
 
 constexpr double kCellGap = 1.0;  // ems between columns
+constexpr double kPenGap = 0.7;   // the frames of boxes keep columns apart
 constexpr double kLeastCell = 3.5;
+constexpr double kPenCell = 3.2;    // a box for three digits and a letter
+constexpr double kPenHeight = 1.8;  // of rows that are written into by hand
 
 bool isRight(const Table& table, qsizetype column) {
     return column < std::ssize(table.aligned) && table.aligned[static_cast<std::size_t>(column)] == Align::Right;
 }
 
+bool isForPen(const Table& table, qsizetype column) {
+    return std::ranges::find(table.penColumns, static_cast<int>(column)) != table.penColumns.end();
+}
+
+bool isWhole(const Table& table, qsizetype column) {
+    return std::ranges::find(table.wholeColumns, static_cast<int>(column)) != table.wholeColumns.end();
+}
+
+/// A plant's name over two lines: botanical name, cultivar; the second may be empty.
+std::pair<QString, QString> plantLines(const QString& name) {
+    const qsizetype cut = name.lastIndexOf(QStringLiteral(" '"));
+    return cut < 0 ? std::pair(name, QString()) : std::pair(name.left(cut), name.mid(cut + 1));
+}
+
+double plantWidth(const Canvas& canvas, const Table& table, const QString& name) {
+    if (!table.breaksPlantNames) return canvas.plantNameWidth(name);
+    const auto [botanical, cultivar] = plantLines(name);
+    return std::max(canvas.plantNameWidth(botanical), canvas.widthOf(cultivar));
+}
+
 double cellWidth(const Canvas& canvas, const Table& table, const QString& text, qsizetype column) {
-    return column == table.plantColumn ? canvas.plantNameWidth(text) : canvas.widthOf(text);
+    return column == table.plantColumn ? plantWidth(canvas, table, text) : canvas.widthOf(text);
+}
+
+double gapOf(const Table& table, const Canvas& canvas) {
+    return (table.penColumns.empty() ? kCellGap : kPenGap) * canvas.em();
 }
 
 // The width at which a heading takes two lines, its words whole.
@@ -47,16 +74,20 @@ std::vector<Width> wantedWidths(const Table& table, const Canvas& canvas) {
         for (const QStringList& row : table.rows)
             if (column < row.size()) width.cells = std::max(width.cells, cellWidth(canvas, table, row[column], column));
         width.cells = std::max(width.cells, twoLineWidth(canvas, table.headings[column]));
-        width.least = isRight(table, column) ? width.cells : std::min(width.cells, kLeastCell * canvas.em());
+        if (isWhole(table, column)) width.cells += 0.1 * canvas.em();  // as for headings: never broken by a hair
+        if (isForPen(table, column)) width.cells = std::max(width.cells, kPenCell * canvas.em());
+        const bool isPlant = table.breaksPlantNames && column == table.plantColumn;
+        const bool isFixed = isRight(table, column) || isForPen(table, column) || isWhole(table, column) || isPlant;
+        width.least = isFixed ? width.cells : std::min(width.cells, kLeastCell * canvas.em());
         widths.push_back(width);
     }
     return widths;
 }
 
 // As wide as their texts; where that is too much, headings go over two lines, then the widest text columns give.
-std::vector<double> columnWidths(const Table& table, const Canvas& canvas, double width) {
+std::vector<double> columnWidthsFitting(const Table& table, const Canvas& canvas, double width) {
     const std::vector<Width> wanted = wantedWidths(table, canvas);
-    const double gaps = kCellGap * canvas.em() * (static_cast<double>(wanted.size()) - 1);
+    const double gaps = gapOf(table, canvas) * (static_cast<double>(wanted.size()) - 1);
     std::vector<double> widths;
     for (const Width& one : wanted) widths.push_back(std::max(one.heading, one.cells));
     if (std::accumulate(widths.begin(), widths.end(), gaps) <= width) return widths;
@@ -72,6 +103,22 @@ std::vector<double> columnWidths(const Table& table, const Canvas& canvas, doubl
         excess -= give;
     }
     return widths;
+}
+
+std::vector<double> columnWidths(const Table& table, const Canvas& canvas, double width) {
+    std::vector<double> widths = columnWidthsFitting(table, canvas, width);
+    if (table.restColumn < 0 || std::cmp_greater_equal(table.restColumn, widths.size())) return widths;
+    const double gaps = gapOf(table, canvas) * (static_cast<double>(widths.size()) - 1);
+    const double left = width - std::accumulate(widths.begin(), widths.end(), gaps);
+    widths[static_cast<std::size_t>(table.restColumn)] += std::max(0.0, left);
+    return widths;
+}
+
+// A frame to write in.
+void paintPenBox(Canvas& on, const QRectF& cell) {
+    QPainterPath frame;
+    frame.addRect(cell.adjusted(0, 0.1 * on.em(), 0, -0.15 * on.em()));
+    on.stroke(frame, on.palette().axis, 0.05);
 }
 
 struct Columns {
@@ -113,6 +160,28 @@ Piece headingPiece(const Table& table, const Canvas& canvas, const Columns& colu
             .repeated = nullptr};
 }
 
+void paintPlant(Canvas& on, const QRectF& line, const QString& name, double drop) {
+    const auto [botanical, cultivar] = plantLines(name);
+    if (cultivar.isEmpty() || on.plantNameWidth(name) <= line.width())
+        return on.plantName(line.translated(0, drop), name);
+    on.plantName(line, botanical);
+    on.line(line.translated(0, on.em()), Qt::AlignLeft | Qt::AlignVCenter, cultivar, on.palette().text);
+}
+
+void paintRow(Canvas& on, const QRectF& area, const Table& table, const QStringList& row, const Columns& columns,
+              int mostLines) {
+    const double drop = table.penColumns.empty() ? 0 : (kPenHeight - 1) / 2 * on.em();
+    columns.forEach(area, [&](qsizetype column, const QRectF& cell) {
+        if (isForPen(table, column)) return paintPenBox(on, cell);
+        if (column >= row.size()) return;
+        if (column == table.plantColumn)
+            paintPlant(on, {cell.left(), cell.top(), cell.width(), on.em()}, row[column], drop);
+        else
+            on.paragraph(cell.adjusted(0, drop, 0, 0), row[column], on.palette().text, Type::Plain, mostLines,
+                         isRight(table, column) ? Qt::AlignRight : Qt::AlignLeft);
+    });
+}
+
 Piece rowPiece(const Table& table, const QStringList& row, const Canvas& canvas, const Columns& columns,
                int mostLines) {
     double height = canvas.em();
@@ -120,19 +189,14 @@ Piece rowPiece(const Table& table, const QStringList& row, const Canvas& canvas,
         if (std::cmp_not_equal(i, table.plantColumn))
             height = std::max(height, canvas.paragraphHeight(columns.widths[i], row[static_cast<qsizetype>(i)],
                                                              Type::Plain, mostLines));
+    if (table.breaksPlantNames && std::cmp_less(table.plantColumn, row.size()) && table.plantColumn >= 0 &&
+        canvas.plantNameWidth(row[table.plantColumn]) > columns.widths[static_cast<std::size_t>(table.plantColumn)])
+        height = std::max(height, 2 * canvas.em());
+    if (!table.penColumns.empty()) height = std::max(height, kPenHeight * canvas.em());
     return {.height = height + 0.1 * canvas.em(),
             .staysWithNext = false,
-            .paint =
-                [table, row, columns, mostLines](Canvas& on, const QRectF& area) {
-                    columns.forEach(area, [&](qsizetype column, const QRectF& cell) {
-                        if (column >= row.size()) return;
-                        if (column == table.plantColumn)
-                            on.plantName({cell.left(), cell.top(), cell.width(), on.em()}, row[column]);
-                        else
-                            on.paragraph(cell, row[column], on.palette().text, Type::Plain, mostLines,
-                                         isRight(table, column) ? Qt::AlignRight : Qt::AlignLeft);
-                    });
-                },
+            .paint = [table, row, columns, mostLines](
+                         Canvas& on, const QRectF& area) { paintRow(on, area, table, row, columns, mostLines); },
             .repeated = nullptr};
 }
 
@@ -150,7 +214,7 @@ Piece linePiece(const QString& text, const Canvas& canvas, double width, Type ty
 }  // namespace
 
 std::vector<Piece> piecesOfTable(const Table& table, const plot::Canvas& canvas, double width, const Squeeze& squeeze) {
-    const Columns columns{.widths = columnWidths(table, canvas, width), .gap = kCellGap * canvas.em()};
+    const Columns columns{.widths = columnWidths(table, canvas, width), .gap = gapOf(table, canvas)};
     std::vector<Piece> pieces;
     if (!table.title.isEmpty()) pieces.push_back(linePiece(table.title, canvas, width, Type::Plain, true));
     const auto headings = std::make_shared<const Piece>(headingPiece(table, canvas, columns));
@@ -164,7 +228,8 @@ std::vector<Piece> piecesOfTable(const Table& table, const plot::Canvas& canvas,
             pieces.push_back(linePiece(leftOutText(static_cast<int>(last - first), static_cast<int>(rows)), canvas,
                                        width, Type::Small, false));
         if (i >= first && i < last) continue;
-        pieces.push_back(rowPiece(table, table.rows[i], canvas, columns, squeeze.mostCellLines));
+        const int mostLines = table.mostCellLines > 0 ? table.mostCellLines : squeeze.mostCellLines;
+        pieces.push_back(rowPiece(table, table.rows[i], canvas, columns, mostLines));
         if (i > 0) pieces.back().repeated = headings;
     }
     return pieces;

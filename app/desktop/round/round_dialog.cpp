@@ -1,24 +1,27 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/round/round_dialog.h"
 
-#include <QCheckBox>
-#include <QGridLayout>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
-#include <QStringList>
 #include <QVBoxLayout>
 
 #include "app/desktop/look/look.h"
-#include "app/desktop/prompts.h"
+#include "app/desktop/memory.h"
+#include "app/desktop/printing/print_preview.h"
+#include "app/desktop/printing/printed_at.h"
+#include "app/desktop/round/round_buttons.h"
+#include "app/desktop/round/round_head.h"
 #include "app/desktop/round/round_model.h"
 #include "app/desktop/round/round_view.h"
-#include "app/desktop/widgets/date_edit.h"
+#include "app/desktop/round/unfinished_round.h"
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
+#include "app/report/check_sheet.h"
 
 namespace desktop {
 
@@ -33,28 +36,15 @@ RoundDialog::RoundDialog(const PageContext& context, QWidget* parent)
     : QDialog(parent), context_(context), model_(new RoundModel(context.workspace, this)) {
     setObjectName("roundDialog");
     setWindowTitle(tr("Round of checks"));
-    view_ = new RoundView(model_, this);
-    view_->setObjectName("roundTable");
-    view_->setAccessibleName(tr("Batches of the round"));
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(makeHead());
-    layout->addWidget(view_, 1);
-    layout->addWidget(makeFoot());
-
-    connect(model_, &RoundModel::entriesChanged, this, &RoundDialog::showCount);
-    connect(model_, &RoundModel::dataChanged, this, &RoundDialog::showReason);
-    connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &RoundDialog::showReason);
-    connect(view_, &RoundView::finished, this, &RoundDialog::save);
-    connect(view_, &RoundView::endReached, this, [this] { save_->setFocus(Qt::OtherFocusReason); });
-    connect(new QShortcut(QKeySequence("Ctrl+Return"), this), &QShortcut::activated, this, &RoundDialog::save);
-    connect(new QShortcut(QKeySequence("Ctrl+Enter"), this), &QShortcut::activated, this, &RoundDialog::save);
-
-    readLines();
-    // Who opens a round on a day with nothing due wants to look all the same.
-    if (core::dueOn(context_.workspace.today(), lines_, context_.workspace.shelves()).empty()) all_->setChecked(true);
+    build();
+    connectParts();
+    readChoice();
     showBatches();
+    // Who opens a round on a day with nothing due wants to look all the same.
+    if (model_->rowCount() == 0) head_->showAll();
+    leftovers_->setVisible(!UnfinishedRound::of(context_.workspace).isBlank());
     view_->goToRow(0);
-    resize(fontMetrics().averageCharWidth() * 190, fontMetrics().height() * 38);
+    resize(fontMetrics().averageCharWidth() * 190, fontMetrics().height() * 42);
 }
 
 RoundDialog::~RoundDialog() {
@@ -64,108 +54,164 @@ RoundDialog::~RoundDialog() {
     disconnect(view_->selectionModel(), nullptr, this, nullptr);
 }
 
-QWidget* RoundDialog::makeHead() {
-    auto* head = new QWidget(this);
-    day_ = new DateEdit(context_.workspace.today(), head);
-    day_->setDate(context_.workspace.today());
-    day_->line()->setObjectName("roundDay");
-    auto* dayLabel = new QLabel(tr("&Day of the round"), head);
-    dayLabel->setBuddy(day_->line());
-    dayFault_ = new FaultLabel(head);
-    all_ = new QCheckBox(tr("&Also batches that are not due yet"), head);
-    all_->setObjectName("roundAll");
-    auto* grammar = new QLabel(grammarText(), head);
-    grammar->setObjectName("roundGrammar");
-    grammar->setWordWrap(true);
+void RoundDialog::build() {
+    view_ = new RoundView(model_, this);
+    view_->setObjectName("roundTable");
+    view_->setAccessibleName(tr("Batches of the round"));
+    head_ = new RoundHead(context_.workspace,
+                          UnfinishedRound::of(context_.workspace).day.value_or(context_.workspace.today()),
+                          model_->plainNumber(), this);
+    buttons_ = new RoundButtons(*model_, context_.workspace, this);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(makeLeftovers());
+    layout->addWidget(head_);
+    layout->addWidget(view_, 1);
+    layout->addWidget(buttons_);
+    layout->addWidget(makeFoot());
+}
 
-    connect(day_, &DateEdit::dateChanged, this, &RoundDialog::takeDay);
-    connect(all_, &QCheckBox::toggled, this, &RoundDialog::showBatches);
+void RoundDialog::connectParts() {
+    connect(model_, &RoundModel::entriesChanged, this, &RoundDialog::showCount);
+    connect(model_, &RoundModel::dataChanged, this, &RoundDialog::showReason);
+    connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &RoundDialog::showRow);
+    connect(view_, &RoundView::finished, this, &RoundDialog::save);
+    connect(view_, &RoundView::endReached, this, [this] { save_->setFocus(Qt::OtherFocusReason); });
+    connect(head_, &RoundHead::dayChanged, model_, &RoundModel::setCheckedOn);
+    connect(head_, &RoundHead::showsAllChanged, this, &RoundDialog::showBatches);
+    connect(head_, &RoundHead::plainNumberChosen, this, &RoundDialog::takeReading);
+    connect(buttons_, &RoundButtons::aboutToAct, view_, &RoundView::commitOpenEditor);
+    connect(buttons_, &RoundButtons::nothingNew, view_, &RoundView::passOver);
+    connect(buttons_, &RoundButtons::refused, fault_, &FaultLabel::setFault);
+    connect(new QShortcut(QKeySequence("Ctrl+Return"), this), &QShortcut::activated, this, &RoundDialog::save);
+    connect(new QShortcut(QKeySequence("Ctrl+Enter"), this), &QShortcut::activated, this, &RoundDialog::save);
+}
 
-    auto* layout = new QGridLayout(head);
+QWidget* RoundDialog::makeLeftovers() {
+    leftovers_ = new QWidget(this);
+    auto* words = new QLabel(tr("You began this round earlier and have not saved it yet."), leftovers_);
+    auto* afresh = new QPushButton(tr("Start a&fresh"), leftovers_);
+    afresh->setObjectName("roundAfresh");
+    afresh->setAutoDefault(false);
+    connect(afresh, &QPushButton::clicked, this, &RoundDialog::startAfresh);
+    auto* layout = new QHBoxLayout(leftovers_);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(dayLabel, 0, 0);
-    layout->addWidget(day_, 0, 1);
-    layout->addWidget(all_, 0, 2);
-    layout->addWidget(dayFault_, 1, 0, 1, 3);
-    layout->addWidget(grammar, 2, 0, 1, 4);
-    layout->setColumnStretch(3, 1);
-    return head;
+    layout->addWidget(words, 1);
+    layout->addWidget(afresh);
+    return leftovers_;
 }
 
 QWidget* RoundDialog::makeFoot() {
     auto* foot = new QWidget(this);
     count_ = new QLabel(foot);
     count_->setObjectName("roundCount");
+    count_->setWordWrap(true);
     fault_ = new FaultLabel(foot);
     fault_->setObjectName("roundFault");
-    save_ = new QPushButton(icon("done"), tr("&Save round"), foot);
-    save_->setObjectName("roundSave");
-    save_->setToolTip(tr("Ctrl+Return, or Enter on the last row when every row has an entry"));
+    const auto makeButton = [foot](const QString& text, const QString& name, const QString& tip) {
+        auto* button = new QPushButton(text, foot);
+        button->setObjectName(name);
+        button->setToolTip(tip);
+        button->setAutoDefault(false);
+        return button;
+    };
+    print_ = makeButton(tr("&Print check sheet…"), "roundPrint",
+                        tr("These rows with boxes for a pencil, to take along where a computer can't go"));
+    auto* leave = makeButton(tr("&Leave without saving"), "roundLeave",
+                             tr("Esc; what was typed stands here again the next time"));
+    save_ = makeButton(tr("&Save round"), "roundSave",
+                       tr("Ctrl+Return, or Enter on the last row when every row has an entry"));
+    save_->setIcon(icon("done"));
     save_->setDefault(true);
-    auto* cancel = new QPushButton(tr("&Leave without saving"), foot);
-    cancel->setObjectName("roundLeave");
-    cancel->setAutoDefault(false);
+    connect(print_, &QPushButton::clicked, this, &RoundDialog::printCheckSheet);
     connect(save_, &QPushButton::clicked, this, &RoundDialog::save);
-    connect(cancel, &QPushButton::clicked, this, &RoundDialog::reject);
+    connect(leave, &QPushButton::clicked, this, &RoundDialog::reject);
 
-    auto* layout = new QGridLayout(foot);
+    auto* layout = new QVBoxLayout(foot);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(fault_, 0, 0, 1, 3);
-    layout->addWidget(count_, 1, 0);
-    layout->addWidget(cancel, 1, 1);
-    layout->addWidget(save_, 1, 2);
-    layout->setColumnStretch(0, 1);
+    layout->addWidget(fault_);
+    auto* last = new QHBoxLayout;
+    last->addWidget(count_, 1);
+    for (QPushButton* button : {print_, leave, save_}) last->addWidget(button);
+    layout->addLayout(last);
     return foot;
 }
 
-QString RoundDialog::grammarText() const {
-    QStringList causes;
-    for (const core::LossCause& cause : context_.workspace.shelves().lossCauses)
-        if (cause.key != '\0' && !cause.isRetired)
-            causes << tr("%1\u00a0%2").arg(QLatin1Char(cause.key)).arg(QString::fromStdString(cause.name));
-    // No-break spaces and word joiners keep a key and what it means on one line.
-    return tr("12\u00a0rooted\u00a0in\u00a0all · +3\u00a0three\u00a0more\u00a0rooted · -2\u00a0two\u00a0lost, with a "
-              "letter for the cause (%1) · "
-              "w2\u00a0two\u00a0withdrawn · *\u00a0nothing\u00a0new · .\u00a0close\u00a0the\u00a0batch · "
-              "/\u2060words\u00a0a\u00a0note. "
-              "Together: 12-1r/\u2060second\u00a0flush. Enter goes down; a blank row stays due.")
-        .arg(causes.join(", "));
+void RoundDialog::readChoice() {
+    const bool isBegun = !UnfinishedRound::of(context_.workspace).isBlank();
+    if (context_.memory != nullptr && !isBegun)
+        model_->setPlainNumber(context_.memory->choice(choice::plainNumber) == QStringLiteral("new")
+                                   ? core::PlainNumber::New
+                                   : core::PlainNumber::InAll);
+    head_->setPlainNumber(model_->plainNumber());
 }
 
-void RoundDialog::readLines() {
-    context_.workspace.attempt([this](db::Logbook& logbook) { lines_ = logbook.batchLines(); });
+void RoundDialog::takeReading(core::PlainNumber plain) {
+    view_->commitOpenEditor();
+    model_->setPlainNumber(plain);
+    head_->setPlainNumber(plain);
+    if (context_.memory == nullptr) return;
+    context_.memory->setChoice(choice::plainNumber,
+                               plain == core::PlainNumber::New ? QStringLiteral("new") : QStringLiteral("in all"));
 }
 
 void RoundDialog::showBatches() {
+    view_->commitOpenEditor();
+    const UnfinishedRound& begun = UnfinishedRound::of(context_.workspace);
     const core::Date today = context_.workspace.today();
-    const core::Date until = all_->isChecked() ? core::addDays(today, farAwayDays) : today;
-    std::vector<core::DueBatch> batches = core::dueOn(until, lines_, context_.workspace.shelves());
-    std::erase_if(batches, [](const core::DueBatch& due) { return due.line.tally.undecided() == 0; });
+    // What was typed for a batch that isn't due any more still stands there.
+    const bool looksAhead = head_->showsAll() || !begun.isBlank();
+    std::vector<core::DueBatch> batches;
+    context_.workspace.attempt([&](db::Logbook&) {
+        batches = core::dueOn(looksAhead ? core::addDays(today, farAwayDays) : today, context_.workspace.batchLines(),
+                              context_.workspace.shelves());
+    });
+    std::erase_if(batches, [&](const core::DueBatch& due) {
+        const bool isWanted = head_->showsAll() || due.dueOn <= today || !begun.typedFor(due.line.batch.id).isEmpty();
+        return !isWanted || due.line.tally.undecided() == 0;
+    });
     model_->show(std::move(batches));
     sizeColumns();
+    showRow();
 }
 
-void RoundDialog::takeDay() {
-    dayFault_->setFault(day_->fault());
-    if (const std::optional<core::Date> day = day_->date()) model_->setCheckedOn(*day);
+void RoundDialog::startAfresh() {
+    view_->commitOpenEditor();
+    model_->forget();
+    head_->setDay(context_.workspace.today());
+    leftovers_->hide();
+    showBatches();
+    view_->goToRow(0);
 }
 
 void RoundDialog::sizeColumns() {
+    view_->horizontalHeader()->setResizeContentsPrecision(60);  // the rows in sight and a few more
     view_->resizeColumnsToContents();
     const QFontMetrics metrics = view_->fontMetrics();
     view_->setColumnWidth(RoundModel::Entry, metrics.horizontalAdvance(QStringLiteral("+12-3r-4d/notes")));
+    for (int column = RoundModel::Rooted; column <= RoundModel::Withdrawn; ++column)
+        view_->setColumnWidth(
+            column, std::max(view_->columnWidth(column), metrics.horizontalAdvance(QStringLiteral("00 (+00)__"))));
 }
 
 void RoundDialog::showCount() {
+    const RoundSums sums = model_->sums();
     const int entered = model_->enteredCount();
     save_->setEnabled(entered > 0 || model_->firstFault() >= 0);
-    if (model_->rowCount() == 0)
-        count_->setText(tr("No batch is due, and none is open."));
-    else if (entered == 0)
-        count_->setText(tr("Nothing entered yet of %1.").arg(plot::batchesText(model_->rowCount())));
-    else
-        count_->setText(
-            tr("Not saved yet: %1 of %2.").arg(plot::countText(entered), plot::checksText(model_->rowCount())));
+    print_->setEnabled(model_->rowCount() > 0);
+    if (model_->rowCount() == 0) return count_->setText(tr("No batch is due, and none is open."));
+    QString words =
+        entered == 0
+            ? tr("Nothing entered yet of %1.").arg(plot::batchesText(model_->rowCount()))
+            : tr("Not saved yet: %1 of %2.").arg(plot::countText(entered), plot::checksText(model_->rowCount()));
+    if (sums.looks > 0)
+        words = tr("%1 Of %2 looked at, %3 stay undecided.", "sentence before; 72 cuttings; number")
+                    .arg(words, plot::cuttingsText(sums.cuttings), plot::countText(sums.undecided));
+    count_->setText(words);
+}
+
+void RoundDialog::showRow() {
+    buttons_->showRow(view_->currentIndex().isValid() ? view_->currentIndex().row() : -1);
+    showReason();
 }
 
 void RoundDialog::showReason() {
@@ -179,7 +225,7 @@ void RoundDialog::showReason() {
 
 void RoundDialog::save() {
     view_->commitOpenEditor();
-    if (!day_->date()) return day_->line()->setFocus();
+    if (!head_->day()) return head_->focusDay();
     if (const int row = model_->firstFault(); row >= 0) {
         view_->goToRow(row);
         showReason();
@@ -190,22 +236,28 @@ void RoundDialog::save() {
     const core::Date today = context_.workspace.today();
     const Outcome outcome = context_.workspace.run(
         [&](db::Logbook& logbook) { return db::recordChecks(logbook, model_->drafts(), today); });
-    if (outcome.isDone) return accept();
+    if (outcome.isDone) {
+        UnfinishedRound::of(context_.workspace).forget();
+        return accept();
+    }
     view_->goToRow(model_->mark(outcome.refusals));
     fault_->setFault(outcome.refusals.empty() ? tr("Nothing is saved: see the message at the foot of the window.")
                                               : QString::fromStdString(outcome.refusals.front().sentence));
 }
 
+void RoundDialog::printCheckSheet() {
+    view_->commitOpenEditor();
+    std::vector<core::DueBatch> rows;
+    for (int row = 0; row < model_->rowCount(); ++row) rows.push_back(model_->due(row));
+    auto sheet = std::make_shared<report::Sheet>(
+        report::checkSheet(rows, head_->day().value_or(context_.workspace.today()), context_.workspace.shelves(),
+                           printedAt(context_.workspace)));
+    const QString title = sheet->title;
+    showPrintPreview(std::move(sheet), title, context_, this);
+}
+
 void RoundDialog::reject() {
     view_->commitOpenEditor();
-    const int entered = model_->enteredCount();
-    if (entered > 0 &&
-        !context_.prompts.confirm(
-            this,
-            {.title = tr("Leave the round"),
-             .sentence = tr("%1 of this round are not saved and will be forgotten.").arg(plot::checksText(entered)),
-             .verb = tr("Forget them")}))
-        return;
     QDialog::reject();
 }
 

@@ -1,21 +1,21 @@
 // SPDX-License-Identifier: MIT
-// A round of checks over everything that is due, typed with one hand on the number pad. Nothing is saved before the end, and the foot says so;
-// then the whole round is one action and one undo. Esc leaves everything as it was.
+// A round of checks over everything that is due, typed with one hand on the number pad, or pressed. Nothing is saved before the end, and the foot
+// says so; then the whole round is one action and one undo. Esc leaves everything as it was; what was typed stands there again the next time.
 #pragma once
 
 #include <QDialog>
 
 #include "app/desktop/page.h"
-#include "core/due/due_today.h"
+#include "core/batch/check_entry.h"
 
-class QCheckBox;
 class QLabel;
 class QPushButton;
 
 namespace desktop {
 
-class DateEdit;
 class FaultLabel;
+class RoundButtons;
+class RoundHead;
 class RoundModel;
 class RoundView;
 
@@ -29,27 +29,31 @@ class RoundDialog : public QDialog {
     void reject() override;
 
   private:
-    QWidget* makeHead();
+    void build();
+    void connectParts();
+    QWidget* makeLeftovers();
     QWidget* makeFoot();
-    [[nodiscard]] QString grammarText() const;
-    void readLines();
+    void readChoice();
+    void takeReading(core::PlainNumber plain);
     void showBatches();
-    void takeDay();
+    void startAfresh();
     void sizeColumns();
     void showCount();
+    void showRow();
     void showReason();
     void save();
+    void printCheckSheet();
 
     PageContext context_;
     RoundModel* model_;
-    std::vector<core::BatchLine> lines_;
 
-    DateEdit* day_{};
-    FaultLabel* dayFault_{};
-    QCheckBox* all_{};
+    QWidget* leftovers_{};
+    RoundHead* head_{};
     RoundView* view_{};
+    RoundButtons* buttons_{};
     QLabel* count_{};
     FaultLabel* fault_{};
+    QPushButton* print_{};
     QPushButton* save_{};
 };
 

@@ -1,33 +1,29 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/round/round_model.h"
 
-#include <QGuiApplication>
-#include <QPalette>
-#include <QStringList>
 #include <algorithm>
 
-#include "app/desktop/bench/bench_view.h"
-#include "app/desktop/look/look.h"
+#include "app/desktop/round/round_words.h"
+#include "app/desktop/round/unfinished_round.h"
 #include "app/desktop/workspace.h"
 #include "core/batch/check_rules.h"
 
 namespace desktop {
 
 RoundModel::RoundModel(Workspace& workspace, QObject* parent)
-    : QAbstractTableModel(parent), workspace_(workspace), checkedOn_(workspace.today()) {}
+    : QAbstractTableModel(parent),
+      workspace_(workspace),
+      kept_(UnfinishedRound::of(workspace)),
+      checkedOn_(kept_.day.value_or(workspace.today())) {}
 
 void RoundModel::show(std::vector<core::DueBatch> batches) {
     beginResetModel();
-    std::vector<Row> before = std::exchange(rows_, {});
+    rows_.clear();
+    rows_.reserve(batches.size());
     for (core::DueBatch& due : batches) {
-        const auto known =
-            std::ranges::find_if(before, [&](const Row& row) { return row.due.line.batch.id == due.line.batch.id; });
-        if (known != before.end()) {
-            rows_.push_back(std::move(*known));
-            continue;
-        }
-        const core::Tally tally = tallyBefore(due.line);
-        rows_.push_back({.due = std::move(due), .before = tally, .typed = {}, .entry = {}, .meaning = {}});
+        rows_.push_back({.due = std::move(due), .before = {}, .typed = {}, .entry = {}, .shown = {}, .meaning = {}});
+        const QString typed = kept_.typedFor(rows_.back().due.line.batch.id);
+        if (!typed.isEmpty()) judge(rows_.back(), typed);
     }
     endResetModel();
     emit entriesChanged();
@@ -35,43 +31,75 @@ void RoundModel::show(std::vector<core::DueBatch> batches) {
 
 void RoundModel::setCheckedOn(core::Date day) {
     checkedOn_ = day;
+    kept_.day = day;
     for (Row& row : rows_) {
-        row.before = tallyBefore(row.due.line);
-        judge(row, row.typed);
+        row.before.reset();
+        if (!row.typed.isEmpty()) judge(row, row.typed);
     }
     if (!rows_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
     emit entriesChanged();
 }
 
-core::Tally RoundModel::tallyBefore(const core::BatchLine& line) const {
-    if (!line.tally.lastCheckedOn || *line.tally.lastCheckedOn < checkedOn_) return line.tally;
-    // A round written down late: later checks stand already, so what counts is how things were on that day.
-    core::Tally tally = line.tally;
-    workspace_.attempt([&](db::Logbook& logbook) {
-        if (const auto record = logbook.batch(line.batch.id))
-            tally = core::tallyOf(record->batch, record->checks, core::addDays(checkedOn_, -1));
-    });
-    return tally;
+void RoundModel::setPlainNumber(core::PlainNumber plain) {
+    if (plain == kept_.plain) return;
+    kept_.plain = plain;
+    for (Row& row : rows_) {
+        if (row.typed.isEmpty()) continue;
+        judge(row, row.entry ? QString::fromStdString(core::entryText(*row.entry, workspace_.shelves().lossCauses))
+                             : row.typed);
+        kept_.keep(row.due.line.batch.id, row.typed);
+    }
+    if (!rows_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+    emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
+    emit entriesChanged();
+}
+
+core::PlainNumber RoundModel::plainNumber() const {
+    return kept_.plain;
+}
+
+const core::Tally& RoundModel::before(const Row& row) const {
+    if (row.before) return *row.before;
+    const core::BatchLine& line = row.due.line;
+    row.before = line.tally;
+    if (line.tally.lastCheckedOn && *line.tally.lastCheckedOn >= checkedOn_)
+        // A round written down late: later checks stand already, so what counts is how things were on that day.
+        workspace_.attempt([&](db::Logbook& logbook) {
+            if (const auto record = logbook.batch(line.batch.id))
+                row.before = core::tallyOf(record->batch, record->checks, core::addDays(checkedOn_, -1));
+        });
+    return *row.before;
+}
+
+core::Tally RoundModel::tallyBefore(int row) const {
+    return before(rows_[static_cast<std::size_t>(row)]);
+}
+
+core::CheckEntry RoundModel::shownEntry(int row) const {
+    return rows_[static_cast<std::size_t>(row)].shown.value_or(core::CheckEntry{});
 }
 
 core::Check RoundModel::checkFrom(const Row& row, const core::CheckEntry& entry) const {
-    return {.id = {},
-            .batch = row.due.line.batch.id,
-            .checkedOn = checkedOn_,
-            .rooted = entry.rooted,
-            .withdrawn = entry.withdrawn,
-            .losses = entry.losses,
-            .note = entry.note};
+    core::Check check;
+    check.batch = row.due.line.batch.id;
+    check.checkedOn = checkedOn_;
+    check.rooted = entry.rooted;
+    check.withdrawn = entry.withdrawn;
+    check.losses = entry.losses;
+    check.note = entry.note;
+    return check;
 }
 
-void RoundModel::judge(Row& row, const QString& typed) {
+void RoundModel::judge(Row& row, const QString& typed) const {
     row.typed = typed.trimmed();
     row.entry.reset();
+    row.shown.reset();
     row.meaning.clear();
     row.isFault = false;
     if (row.typed.isEmpty()) return;
+    const std::vector<core::LossCause>& causes = workspace_.shelves().lossCauses;
     core::Result<core::CheckEntry> entry =
-        core::checkEntryFrom(row.typed.toStdString(), row.before, workspace_.shelves().lossCauses);
+        core::checkEntryFrom(row.typed.toStdString(), before(row), causes, kept_.plain);
     core::Refusals faults = entry ? core::Refusals() : entry.error();
     if (entry) {
         workspace_.attempt([&](db::Logbook& logbook) {
@@ -82,8 +110,11 @@ void RoundModel::judge(Row& row, const QString& typed) {
         });
     }
     row.isFault = !faults.empty();
-    row.meaning = row.isFault ? QString::fromStdString(faults.front().sentence) : meaningOf(row, *entry);
-    if (!row.isFault) row.entry = *entry;
+    row.meaning = row.isFault ? QString::fromStdString(faults.front().sentence)
+                              : meaningText(*entry, before(row), causes, kept_.plain);
+    if (row.isFault) return;
+    row.entry = *entry;
+    row.shown = *entry;
 }
 
 void RoundModel::preview(int row, const QString& typed) {
@@ -92,15 +123,71 @@ void RoundModel::preview(int row, const QString& typed) {
     Row& kept = rows_[static_cast<std::size_t>(row)];
     kept.meaning = shown.meaning;
     kept.isFault = shown.isFault;
+    kept.shown = shown.shown;
+    emit dataChanged(index(row, Rooted), index(row, Undecided));
     emit dataChanged(index(row, Meaning), index(row, Meaning));
+    emit entriesChanged();
 }
 
 bool RoundModel::enter(int row, const QString& typed) {
     Row& entered = rows_[static_cast<std::size_t>(row)];
     judge(entered, typed);
+    kept_.keep(entered.due.line.batch.id, entered.typed);
     showRow(row);
     emit entriesChanged();
     return !entered.isFault;
+}
+
+void RoundModel::forget() {
+    kept_.forget();
+    for (Row& row : rows_) judge(row, {});
+    if (!rows_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+    emit entriesChanged();
+}
+
+QString RoundModel::change(int row, const std::function<void(core::CheckEntry&)>& step) {
+    const Row& now = rows_[static_cast<std::size_t>(row)];
+    if (now.isFault) return now.meaning;
+    core::CheckEntry entry = now.entry.value_or(core::CheckEntry{});
+    step(entry);
+    Row tried = now;
+    judge(tried, QString::fromStdString(core::entryText(entry, workspace_.shelves().lossCauses)));
+    if (tried.isFault) return tried.meaning;
+    enter(row, tried.typed);
+    return {};
+}
+
+QString RoundModel::addRooted(int row, int more) {
+    return change(row, [more](core::CheckEntry& entry) { entry.rooted = std::max(0, entry.rooted + more); });
+}
+
+QString RoundModel::addWithdrawn(int row, int more) {
+    return change(row, [more](core::CheckEntry& entry) { entry.withdrawn = std::max(0, entry.withdrawn + more); });
+}
+
+QString RoundModel::addLost(int row, int more) {
+    return change(row, [more](core::CheckEntry& entry) {
+        if (more > 0) {
+            const auto open =
+                std::ranges::find_if(entry.losses, [](const core::Loss& each) { return !each.cause.isSet(); });
+            if (open == entry.losses.end()) return entry.losses.push_back({.cause = {}, .count = more});
+            open->count += more;
+        } else if (!entry.losses.empty() && (entry.losses.back().count += more) < 1) {
+            entry.losses.pop_back();
+        }
+    });
+}
+
+QString RoundModel::blame(int row, core::LossCauseId cause) {
+    return change(row, [cause](core::CheckEntry& entry) {
+        const auto open =
+            std::ranges::find_if(entry.losses, [](const core::Loss& each) { return !each.cause.isSet(); });
+        const int count = open == entry.losses.end() ? 1 : open->count;
+        if (open != entry.losses.end()) entry.losses.erase(open);
+        const auto same = std::ranges::find(entry.losses, cause, &core::Loss::cause);
+        if (same == entry.losses.end()) return entry.losses.push_back({.cause = cause, .count = count});
+        same->count += count;
+    });
 }
 
 void RoundModel::showRow(int row) {
@@ -116,6 +203,17 @@ int RoundModel::rowOf(const QString& code) const {
 
 int RoundModel::enteredCount() const {
     return static_cast<int>(std::ranges::count_if(rows_, [](const Row& row) { return row.entry.has_value(); }));
+}
+
+RoundSums RoundModel::sums() const {
+    RoundSums sums;
+    for (const Row& row : rows_) {
+        if (!row.shown) continue;
+        ++sums.looks;
+        sums.cuttings += row.due.line.batch.stuck;
+        sums.undecided += before(row).undecided() - row.shown->rooted - row.shown->lost() - row.shown->withdrawn;
+    }
+    return sums;
 }
 
 bool RoundModel::isComplete() const {
@@ -154,118 +252,6 @@ int RoundModel::mark(const core::Refusals& refusals) {
         if (first < 0) first = number;
     }
     return first;
-}
-
-QString RoundModel::meaningOf(const Row& row, const core::CheckEntry& entry) const {
-    const core::Tally& before = row.before;
-    QStringList parts;
-    const int rooted = before.rooted + entry.rooted;
-    parts << (entry.rooted > 0 && before.rooted > 0 ? tr("%1 rooted (+%2)").arg(rooted).arg(entry.rooted)
-                                                    : tr("%1 rooted").arg(rooted));
-    for (const core::Loss& loss : entry.losses) {
-        const core::LossCause* cause = core::find(workspace_.shelves().lossCauses, loss.cause);
-        parts << (cause ? tr("%1 lost (%2)").arg(loss.count).arg(QString::fromStdString(cause->name))
-                        : tr("%1 lost").arg(loss.count));
-    }
-    if (entry.withdrawn > 0) parts << tr("%1 withdrawn").arg(entry.withdrawn);
-    const int undecided = before.undecided() - entry.rooted - entry.lost() - entry.withdrawn;
-    parts << (entry.closesBatch ? tr("%1 undecided, closed").arg(undecided) : tr("%1 undecided").arg(undecided));
-    if (!entry.note.empty()) parts << tr("“%1”").arg(QString::fromStdString(entry.note));
-    return parts.join(", ");
-}
-
-int RoundModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
-
-int RoundModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QString RoundModel::textAt(const Row& row, int column) const {
-    const core::Batch& batch = row.due.line.batch;
-    const core::Shelves& shelves = workspace_.shelves();
-    switch (column) {
-        case Code:
-            return QString::fromStdString(batch.code);
-        case Plant: {
-            const core::Plant* plant = core::find(shelves.plants, batch.plant);
-            return plant ? QString::fromStdString(core::fullName(*plant)) : QString();
-        }
-        case Station: {
-            const core::Station* station = core::find(shelves.stations, batch.station);
-            return station ? QString::fromStdString(station->name) : QString();
-        }
-        case Day:
-            return QString::number(core::daysBetween(batch.stuckOn, checkedOn_));
-        case SoFar:
-            return countsText(row.before);
-        case Entry:
-            return row.typed;
-        case Meaning:
-            return row.meaning;
-        default:
-            return {};
-    }
-}
-
-QVariant RoundModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid()) return {};
-    const Row& row = rows_[static_cast<std::size_t>(index.row())];
-    const int column = index.column();
-    switch (role) {
-        case Qt::DisplayRole:
-        case Qt::EditRole:
-        case Qt::ToolTipRole:
-            return textAt(row, column);
-        case isFaultRole:
-            return row.isFault;
-        case Qt::ForegroundRole:
-            if (column == Meaning && row.isFault) return faultColour(QGuiApplication::palette());
-            return {};
-        case Qt::DecorationRole:
-            if (column == Meaning && row.isFault) return icon("fault");
-            if (column == Meaning && row.entry) return icon("done");
-            return {};
-        case Qt::TextAlignmentRole:
-            if (column == Day) return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
-            return {};
-        default:
-            return {};
-    }
-}
-
-bool RoundModel::setData(const QModelIndex& index, const QVariant& value, int role) {
-    return role == Qt::EditRole && index.column() == Entry && enter(index.row(), value.toString());
-}
-
-Qt::ItemFlags RoundModel::flags(const QModelIndex& index) const {
-    const Qt::ItemFlags flags = QAbstractTableModel::flags(index);
-    return index.column() == Entry ? flags | Qt::ItemIsEditable : flags;
-}
-
-QVariant RoundModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole && section == Day)
-        return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-    switch (section) {
-        case Code:
-            return tr("Batch");
-        case Plant:
-            return tr("Plant");
-        case Station:
-            return tr("Station");
-        case Day:
-            return tr("Day");
-        case SoFar:
-            return tr("So far");
-        case Entry:
-            return tr("Entry");
-        case Meaning:
-            return tr("What it means");
-        default:
-            return {};
-    }
 }
 
 }  // namespace desktop

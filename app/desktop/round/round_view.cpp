@@ -94,11 +94,22 @@ void RoundView::keyPressEvent(QKeyEvent* event) {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     // Comes up from the editor, whose delegate takes the entry a moment later.
     if (isEnter && state() == EditingState) return;
-    if (isEnter && currentIndex().isValid() && (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
-        goDown(currentIndex().row());
-        return;
-    }
+    const bool isPlain = (event->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) == Qt::NoModifier;
+    if (!isPlain || !currentIndex().isValid() || state() == EditingState) return QTableView::keyPressEvent(event);
+    if (isEnter) return goDown(currentIndex().row());
+    const bool isBlank = currentIndex().siblingAtColumn(RoundModel::Entry).data().toString().isEmpty();
+    if (event->key() == Qt::Key_Space || (event->text() == QStringLiteral("*") && isBlank)) return passOver();
     QTableView::keyPressEvent(event);
+}
+
+void RoundView::passOver() {
+    const int row = currentIndex().row();
+    if (!model_->isEntered(row) && !model_->isFault(row)) model_->enter(row, QStringLiteral("*"));
+    // One key must not end the round: from the last row it leads to the button.
+    if (row + 1 < model_->rowCount())
+        goToRow(row + 1);
+    else
+        emit endReached();
 }
 
 void RoundView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {

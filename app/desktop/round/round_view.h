@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The table of a round: the cursor lives in the Entry column, typing starts at once, Enter takes the entry and goes down. A refused entry stays
-// open under the cursor with its reason beside it. Tab leaves the table; a batch code typed or scanned jumps to its row.
+// open under the cursor with its reason beside it. * or space in a blank row says "nothing new" and goes down at once. Tab leaves the table; a batch code typed or scanned jumps to its row.
 #pragma once
 
 #include <QLineEdit>
@@ -19,6 +19,8 @@ class RoundView : public QTableView {
     explicit RoundView(RoundModel* model, QWidget* parent = nullptr);
 
     void goToRow(int row);
+    /// Nothing new in this row, which is one key; then the next row. A row that has an entry keeps it.
+    void passOver();
     /// Takes what stands in the open editor, as if the cursor had left it.
     void commitOpenEditor();
 

@@ -10,6 +10,7 @@
 
 #include "app/desktop/look/look.h"
 #include "app/desktop/names/plant_name_delegate.h"
+#include "app/desktop/session/offer_edit.h"
 #include "app/desktop/session/session_model.h"
 
 namespace desktop {
@@ -19,18 +20,13 @@ SessionCellDelegate::SessionCellDelegate(SessionModel& model, QObject* parent)
 
 QWidget* SessionCellDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
                                            const QModelIndex& index) const {
-    auto* line = new QLineEdit(parent);
+    const QStringList offers = model_.offersFor(index);
+    QLineEdit* line = offers.isEmpty() ? new QLineEdit(parent) : new OfferEdit(offers, parent);
     line->setObjectName(QStringLiteral("cellEditor"));
     line->setFrame(false);
     line->setMaxLength(4000);
     line->setAccessibleName(headingOf(static_cast<SessionColumn>(index.column())));
-    const QStringList offers = model_.offersFor(index);
-    if (!offers.isEmpty()) {
-        auto* completer = new QCompleter(offers, line);
-        completer->setCaseSensitivity(Qt::CaseInsensitive);
-        completer->setFilterMode(Qt::MatchContains);
-        completer->setMaxVisibleItems(10);
-        line->setCompleter(completer);
+    if (const QCompleter* completer = line->completer()) {
         // While offers are shown they get the keys, and the delegate doesn't see Enter: we go on as Enter on typed text does.
         connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &SessionCellDelegate::takeOffer,
                 Qt::QueuedConnection);
@@ -67,8 +63,8 @@ void SessionCellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
     QStyleOptionViewItem item = option;
     initStyleOption(&item, index);
     const bool isSelected = (item.state & QStyle::State_Selected) != 0;
-    const bool isQuiet = index.data(SessionGridModel::IsOfferedRole).toBool() ||
-                         static_cast<SessionColumn>(index.column()) == SessionColumn::Method;
+    const bool isQuiet =
+        index.data(SessionGridModel::IsOfferedRole).toBool() || index.data(SessionGridModel::IsFilledRole).toBool();
     if (isQuiet && !isSelected) item.palette.setColor(QPalette::Text, quietColour(item.palette));
     const QString fault = index.data(SessionGridModel::FaultRole).toString();
     const QString text = item.text;

@@ -8,13 +8,15 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QShortcut>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include "app/desktop/look/look.h"
+#include "app/desktop/session/new_station_dialog.h"
+#include "app/desktop/session/saved_session.h"
 #include "app/desktop/session/session_grid.h"
 #include "app/desktop/session/session_model.h"
 #include "app/desktop/session/split_dialog.h"
-#include "app/desktop/session/new_station_dialog.h"
 #include "app/desktop/session/treatment_dialog.h"
 #include "app/desktop/widgets/date_edit.h"
 #include "app/desktop/widgets/fault_label.h"
@@ -27,7 +29,9 @@ class SessionDialog::Parts {
   public:
     Parts(SessionDialog& dialog, const PageContext& context, SessionModel& model)
         : dialog_(dialog), context_(context), model_(model) {
-        auto* layout = new QVBoxLayout(&dialog);
+        auto* entry = new QWidget;
+        auto* layout = new QVBoxLayout(entry);
+        layout->setContentsMargins(0, 0, 0, 0);
         layout->addWidget(makeLeftovers());
         layout->addLayout(makeHeader());
         layout->addWidget(dayFault_ = new FaultLabel);
@@ -35,19 +39,24 @@ class SessionDialog::Parts {
         layout->addWidget(grid_ = new SessionGrid(model), 1);
         layout->addWidget(cellFault_ = new FaultLabel);
         layout->addWidget(headerFault_ = new FaultLabel);
+        layout->addWidget(room_ = quietLabel(QStringLiteral("room")));
         layout->addWidget(notes_ = quietLabel(QStringLiteral("notes")));
         layout->addWidget(keys_ = quietLabel(QStringLiteral("keys")));
         layout->addLayout(makeFoot());
-        keys_->setText(
-            tr("Enter goes on, from the last cell to a new row. The key \" copies the cell above. "
-               "A row marked + is only offered: it isn't saved until you type or press Enter in it."));
+        keys_->setText(SessionGrid::keysText());
+        auto* whole = new QVBoxLayout(&dialog);
+        whole->addWidget(pages_ = new QStackedWidget);
+        pages_->addWidget(entry);
+        pages_->addWidget(saved_ = new SavedSession(context_));
         connect();
         show();
         grid_->goTo(0, 0);
     }
 
   private:
-    static QString tr(const char* text) { return SessionDialog::tr(text); }
+    static QString tr(const char* text, const char* comment = nullptr, int count = -1) {
+        return SessionDialog::tr(text, comment, count);
+    }
 
     QLabel* quietLabel(const QString& name) {
         auto* label = new QLabel;
@@ -79,6 +88,7 @@ class SessionDialog::Parts {
     QHBoxLayout* makeHeader() {
         day_ = new DateEdit(context_.workspace.today());
         day_->line()->setObjectName(QStringLiteral("sessionDay"));
+        day_->line()->setAccessibleName(tr("Day"));
         day_->setDate(model_.sheet().day);
         worker_ = new QLineEdit(model_.sheet().worker);
         worker_->setObjectName(QStringLiteral("sessionWorker"));
@@ -102,6 +112,10 @@ class SessionDialog::Parts {
         auto* row = new QHBoxLayout;
         row->addWidget(split_ = makeButton(tr("Split by &chance\u2026"), QStringLiteral("splitByChance")));
         row->addWidget(join_ = makeButton(tr("&Join again"), QStringLiteral("joinAgain")));
+        row->addWidget(last_ = makeButton(tr("Start from &last session"), QStringLiteral("startFromLast")));
+        last_->setToolTip(
+            tr("The same plants, stations and counts, dated today; nothing of it is saved until you accept it"));
+        row->addWidget(acceptAll_ = makeButton(QString(), QStringLiteral("acceptAll")));
         row->addStretch();
         row->addWidget(station_ = makeButton(tr("New s&tation\u2026"), QStringLiteral("newStation")));
         row->addWidget(treatment_ = makeButton(tr("New t&reatment\u2026"), QStringLiteral("newTreatment")));
@@ -130,11 +144,14 @@ class SessionDialog::Parts {
         };
         onClick(afresh_, &Parts::startAfresh);
         onClick(split_, &Parts::split);
+        onClick(last_, &Parts::startFromLast);
+        onClick(acceptAll_, &Parts::acceptAll);
         onClick(join_, &Parts::join);
         onClick(station_, &Parts::describeStation);
         onClick(treatment_, &Parts::describeTreatment);
         onClick(save_, &Parts::save);
         QObject::connect(remove_, &QPushButton::clicked, grid_, &SessionGrid::removeCurrentRow);
+        QObject::connect(saved_, &SavedSession::closeWanted, &dialog_, &QDialog::accept);
         for (const auto key : {Qt::Key_Return, Qt::Key_Enter}) {
             auto* shortcut = new QShortcut(QKeySequence(Qt::CTRL | key), &dialog_);
             QObject::connect(shortcut, &QShortcut::activated, &dialog_, [this] { save(); });
@@ -154,6 +171,11 @@ class SessionDialog::Parts {
         dayFault_->setFault(isDayTyped && !day_->date() ? QString() : day_->date() ? view.dayFault : day_->fault());
         headerFault_->setFault(view.headerFault);
         sums_->setText(view.sums);
+        room_->setText(view.room);
+        room_->setVisible(!view.room.isEmpty());
+        last_->setVisible(view.canStartFromLast && view.offered == 0);
+        acceptAll_->setVisible(view.offered > 1);
+        acceptAll_->setText(tr("Ta&ke all %n offered rows", nullptr, view.offered));
         notes_->setText(view.notes.join(QLatin1Char('\n')));
         notes_->setVisible(!view.notes.isEmpty());
         showCell();
@@ -175,6 +197,15 @@ class SessionDialog::Parts {
         day_->setDate(model_.sheet().day);
         note_->clear();
         grid_->goTo(0, 0);
+    }
+
+    void startFromLast() {
+        model_.startFromLast();
+        grid_->goTo(0, 0);
+    }
+    void acceptAll() {
+        model_.grid()->acceptAll();
+        grid_->goTo(0, static_cast<int>(SessionColumn::Count));
     }
 
     int currentRow() const { return std::max(0, grid_->currentIndex().row()); }
@@ -199,42 +230,37 @@ class SessionDialog::Parts {
     }
 
     /// The dialog begins with what was typed, when that is what the logbook doesn't know.
-    QString typedIn(SessionColumn column, bool isKnown) const {
-        return isKnown ? QString() : model_.grid()->row(currentRow()).at(column);
+    template <class Describing>
+    void describe(SessionColumn column, const void* known) {
+        auto* dialog = new Describing(model_, known != nullptr ? QString() : typedIn(column), &dialog_);
+        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        QObject::connect(dialog, &Describing::described, &dialog_, [this, column](const QString& name) {
+            const QModelIndex cell = model_.grid()->index(currentRow(), static_cast<int>(column));
+            model_.grid()->setData(cell, name);
+            grid_->goTo(cell.row(), cell.column());
+        });
+        dialog->open();
     }
 
-    void use(SessionColumn column, const QString& name) {
-        const QModelIndex cell = model_.grid()->index(currentRow(), static_cast<int>(column));
-        model_.grid()->setData(cell, name);
-        grid_->goTo(cell.row(), cell.column());
-    }
+    QString typedIn(SessionColumn column) const { return model_.grid()->row(currentRow()).at(column); }
 
     void describeStation() {
-        const QString typed = model_.grid()->row(currentRow()).at(SessionColumn::Station);
-        auto* dialog = new NewStationDialog(
-            model_, typedIn(SessionColumn::Station, model_.names().station(typed) != nullptr), &dialog_);
-        dialog->setAttribute(Qt::WA_DeleteOnClose);
-        QObject::connect(dialog, &StationDialog::described, &dialog_,
-                         [this](const QString& name) { use(SessionColumn::Station, name); });
-        dialog->open();
+        describe<NewStationDialog>(SessionColumn::Station, model_.names().station(typedIn(SessionColumn::Station)));
     }
 
     void describeTreatment() {
-        const QString typed = model_.grid()->row(currentRow()).at(SessionColumn::Treatment);
-        auto* dialog = new TreatmentDialog(
-            model_, typedIn(SessionColumn::Treatment, model_.names().treatment(typed) != nullptr), &dialog_);
-        dialog->setAttribute(Qt::WA_DeleteOnClose);
-        QObject::connect(dialog, &TreatmentDialog::described, &dialog_,
-                         [this](const QString& name) { use(SessionColumn::Treatment, name); });
-        dialog->open();
+        describe<TreatmentDialog>(SessionColumn::Treatment,
+                                  model_.names().treatment(typedIn(SessionColumn::Treatment)));
     }
 
     void save() {
+        if (pages_->currentWidget() == saved_) return;
         grid_->setFocus();  // ends typing in a cell, so that what stands in it counts
         const SessionSaved saved = model_.save();
         if (saved.isDone) {
             emit dialog_.said(saved.sentence);
-            return dialog_.accept();
+            pages_->setCurrentWidget(saved_);
+            return saved_->show(saved);
         }
         if (!day_->date() || !model_.view().dayFault.isEmpty()) return day_->line()->setFocus();
         if (const auto first = model_.firstFault()) grid_->goTo(first->row, static_cast<int>(first->column));
@@ -251,10 +277,14 @@ class SessionDialog::Parts {
     FaultLabel* dayFault_{};
     FaultLabel* cellFault_{};
     FaultLabel* headerFault_{};
+    QStackedWidget* pages_{};
+    SavedSession* saved_{};
+    QLabel* room_{};
     QLabel* notes_{};
     QLabel* keys_{};
     QLabel* sums_{};
-    QPushButton *afresh_{}, *split_{}, *join_{}, *station_{}, *treatment_{}, *remove_{}, *save_{};
+    QPushButton *afresh_{}, *split_{}, *join_{}, *last_{}, *acceptAll_{}, *station_{}, *treatment_{}, *remove_{},
+        *save_{};
 };
 
 SessionDialog::SessionDialog(const PageContext& context, QWidget* parent)

@@ -10,6 +10,14 @@
 
 namespace desktop {
 
+namespace {
+
+bool isAt(const QModelIndex& cell, SessionColumn column) {
+    return cell.column() == static_cast<int>(column);
+}
+
+}  // namespace
+
 SessionGrid::SessionGrid(SessionModel& model, QWidget* parent) : QTableView(parent), model_(model) {
     setObjectName(QStringLiteral("sessionGrid"));
     setAccessibleName(tr("Batches of this session"));
@@ -24,6 +32,14 @@ SessionGrid::SessionGrid(SessionModel& model, QWidget* parent) : QTableView(pare
     horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 7 / 4);
+}
+
+QString SessionGrid::keysText() {
+    return tr(
+        "Enter goes on, from Stuck to the next row, and in a copied row from a plant that stays to its station. "
+        "Tab and the arrows reach every cell. Enter takes the name that is marked; Esc turns it down. "
+        "The key \" copies the cell above. "
+        "A row marked + is only offered: it isn't saved until you type or press Enter in it.");
 }
 
 void SessionGrid::goTo(int row, int column) {
@@ -46,8 +62,14 @@ void SessionGrid::keyPressEvent(QKeyEvent* event) {
     const bool isPlain = (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) == 0;
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (isPlain && isEnter && currentIndex().isValid()) {
-        model_.grid()->accept(currentIndex().row());
-        goOn();
+        const QModelIndex here = currentIndex();
+        const bool keepsPlant = model_.grid()->row(here.row()).isOffered && isAt(here, SessionColumn::Plant);
+        model_.grid()->accept(here.row());
+        // Where the plant stays, so does what belongs to it.
+        if (keepsPlant)
+            setCurrentIndex(here.siblingAtColumn(static_cast<int>(SessionColumn::Station)));
+        else
+            goOn();
     } else if (isPlain && event->text() == QStringLiteral("\"")) {
         if (model_.grid()->copyFromAbove(currentIndex())) goOn();
     } else if (event->key() == Qt::Key_Delete && (event->modifiers() & Qt::ControlModifier) != 0) {
@@ -62,7 +84,8 @@ void SessionGrid::keyPressEvent(QKeyEvent* event) {
 
 void SessionGrid::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
     QTableView::closeEditor(editor, QAbstractItemDelegate::NoHint);
-    if (hint == QAbstractItemDelegate::SubmitModelCache || hint == QAbstractItemDelegate::EditNextItem) goOn();
+    if (hint == QAbstractItemDelegate::SubmitModelCache) goOn();
+    if (hint == QAbstractItemDelegate::EditNextItem) goRight();
     if (hint == QAbstractItemDelegate::EditPreviousItem) goBack();
 }
 
@@ -72,16 +95,26 @@ void SessionGrid::resizeEvent(QResizeEvent* event) {
 }
 
 void SessionGrid::goOn() {
+    // Positions fill themselves and notes are rare, so a row ends with its count.
+    if (isAt(currentIndex(), SessionColumn::Count)) return goToNextRow();
+    goRight();
+}
+
+void SessionGrid::goRight() {
     QModelIndex next = currentIndex();
     do {
-        if (next.column() + 1 < sessionColumns) {
-            next = model()->index(next.row(), next.column() + 1);
-        } else {
-            if (next.row() + 1 == model()->rowCount()) model_.grid()->offerRow();
-            next = model()->index(next.row() + 1, 0);
-        }
+        if (next.column() + 1 == sessionColumns) return goToNextRow();
+        next = next.siblingAtColumn(next.column() + 1);
     } while ((next.flags() & Qt::ItemIsEditable) == 0);
     setCurrentIndex(next);
+}
+
+void SessionGrid::goToNextRow() {
+    const int row = currentIndex().row() + 1;
+    if (row == model()->rowCount()) model_.grid()->offerRow();
+    int column = 0;
+    while (column + 1 < sessionColumns && (model()->index(row, column).flags() & Qt::ItemIsEditable) == 0) ++column;
+    setCurrentIndex(model()->index(row, column));
 }
 
 void SessionGrid::goBack() {
@@ -92,8 +125,8 @@ void SessionGrid::goBack() {
 }
 
 void SessionGrid::shareWidth() {
-    // By what usually stands in them: plant, stock plant, kind, treatment, station, method, medium, stuck, note.
-    constexpr std::array shares{21, 11, 12, 12, 12, 12, 11, 6, 11};
+    // By what usually stands in them: plant, stock plant, kind, treatment, station, method, medium, stuck, positions, note.
+    constexpr std::array shares{20, 10, 9, 11, 11, 11, 11, 6, 9, 9};
     int whole = 0;
     for (const int share : shares) whole += share;
     int left = viewport()->width();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// The session's grid under the fingers: typing starts at once, Enter goes on to the next cell and from the last one to a new row, the
-// quotation mark copies the cell above, Ctrl+Delete takes a row away.
+// The session's grid under the fingers: typing starts at once; Enter goes on to the next cell that is usually typed, from Stuck to the next
+// row, and in a copied row from a plant that stays to the station; Tab and the arrows go to any cell; the quotation mark copies the cell
+// above; Ctrl+Delete takes a row away.
 #pragma once
 
 #include <QTableView>
@@ -15,6 +16,9 @@ class SessionGrid : public QTableView {
   public:
     explicit SessionGrid(SessionModel& model, QWidget* parent = nullptr);
 
+    /// What its keys do, in a few sentences.
+    [[nodiscard]] static QString keysText();
+
     void goTo(int row, int column);
     void keyboardSearch(const QString&) override {}  // letters start typing, they don't search
     void removeCurrentRow();
@@ -26,7 +30,9 @@ class SessionGrid : public QTableView {
 
   private:
     void goOn();
+    void goRight();
     void goBack();
+    void goToNextRow();
     void shareWidth();
 
     SessionModel& model_;

@@ -13,6 +13,10 @@ SessionColumn columnOf(const QModelIndex& index) {
     return static_cast<SessionColumn>(index.column());
 }
 
+bool isFilled(const SessionRow& row, SessionColumn column) {
+    return column == SessionColumn::Positions && row.at(column).trimmed().isEmpty();
+}
+
 }  // namespace
 
 SessionGridModel::SessionGridModel(SessionSheet& sheet, QObject* parent) : QAbstractTableModel(parent), sheet_(sheet) {
@@ -36,13 +40,14 @@ QVariant SessionGridModel::data(const QModelIndex& index, int role) const {
         case Qt::DisplayRole:
         case Qt::EditRole:
             if (isMethod) return lookup_.methodOf ? lookup_.methodOf(cells.at(SessionColumn::Station)) : QString();
+            if (isFilled(cells, column)) return cells.filled;
             return cells.at(column);
         case Qt::TextAlignmentRole:
             return QVariant::fromValue(Qt::Alignment(column == SessionColumn::Count ? Qt::AlignRight : Qt::AlignLeft) |
                                        Qt::AlignVCenter);
         case Qt::ToolTipRole: {
             const QString fault = faultAt(index);
-            return fault.isEmpty() ? cells.at(column) : fault;
+            return fault.isEmpty() ? data(index, Qt::DisplayRole) : fault;
         }
         case Qt::AccessibleDescriptionRole:
         case FaultRole:
@@ -51,6 +56,8 @@ QVariant SessionGridModel::data(const QModelIndex& index, int role) const {
             return cells.isOffered;
         case IsLockedRole:
             return isLocked(cells, column);
+        case IsFilledRole:
+            return isMethod || isFilled(cells, column);
         case IsPlantNameRole:
             return column == SessionColumn::Plant;
         default:
@@ -86,7 +93,12 @@ bool SessionGridModel::setData(const QModelIndex& index, const QVariant& value, 
         const bool isOurs = medium.isEmpty() || medium == lookup_.usualMediumOf(cells.at(SessionColumn::Station));
         if (isOurs && typed != cells.at(SessionColumn::Station)) medium = lookup_.usualMediumOf(typed);
     }
-    cells.at(columnOf(index)) = typed;
+    if (columnOf(index) == SessionColumn::Plant && typed != cells.at(SessionColumn::Plant) && lookup_.stockPlantFor) {
+        QString& mother = cells.at(SessionColumn::StockPlant);
+        mother = lookup_.stockPlantFor(cells.at(SessionColumn::Plant), typed, mother);
+    }
+    // Enter through positions that filled themselves leaves them to do so.
+    cells.at(columnOf(index)) = isFilled(cells, columnOf(index)) && typed == cells.filled ? QString() : typed;
     cells.isOffered = false;
     tellRow(index.row());
     emit edited();
@@ -106,10 +118,31 @@ void SessionGridModel::accept(int row) {
     emit edited();
 }
 
+void SessionGridModel::acceptAll() {
+    for (SessionRow& row : sheet_.rows) row.isOffered = false;
+    emit dataChanged(index(0, 0), index(rowCount() - 1, sessionColumns - 1));
+    emit headerDataChanged(Qt::Vertical, 0, rowCount() - 1);
+    emit edited();
+}
+
+int SessionGridModel::offeredRows() const {
+    return static_cast<int>(std::ranges::count_if(sheet_.rows, &SessionRow::isOffered));
+}
+
+void SessionGridModel::offer(std::vector<SessionRow> rows) {
+    beginResetModel();
+    sheet_.rows = std::move(rows);
+    keepOneRow();
+    endResetModel();
+    emit edited();
+}
+
 void SessionGridModel::offerRow() {
     SessionRow copy = sheet_.rows.back();
     if (copy.split >= 0) copy = sheet_.splits[static_cast<std::size_t>(copy.split)].whole;
     copy.at(SessionColumn::Note).clear();
+    copy.at(SessionColumn::Positions).clear();
+    copy.filled.clear();
     copy.isOffered = !copy.isBlank();
     copy.split = -1;
     beginInsertRows({}, rowCount(), rowCount());
@@ -149,6 +182,7 @@ void SessionGridModel::split(int row, SplitByChance split) {
         cells.at(SessionColumn::Count) = QString::number(split.allocation.perArm[arm]);
         if (split.factor == SessionColumn::Station && split.arms[arm] != before && lookup_.usualMediumOf)
             cells.at(SessionColumn::Medium) = lookup_.usualMediumOf(split.arms[arm]);
+        cells.at(SessionColumn::Positions).clear();
         cells.split = number;
         arms.push_back(std::move(cells));
     }
@@ -184,6 +218,17 @@ void SessionGridModel::startAfresh() {
     emit edited();
 }
 
+void SessionGridModel::setFilled(const std::vector<QString>& filled) {
+    for (int row = 0; row < rowCount() && row < static_cast<int>(filled.size()); ++row) {
+        QString& own = sheet_.rows[static_cast<std::size_t>(row)].filled;
+        const QString& text = filled[static_cast<std::size_t>(row)];
+        if (own == text) continue;
+        own = text;
+        const QModelIndex cell = index(row, static_cast<int>(SessionColumn::Positions));
+        emit dataChanged(cell, cell);
+    }
+}
+
 void SessionGridModel::setFaults(std::vector<CellFault> faults) {
     if (faults == faults_) return;
     faults_ = std::move(faults);
@@ -201,7 +246,8 @@ QString SessionGridModel::rowLabel(int row) const {
 
 bool SessionGridModel::isLocked(const SessionRow& row, SessionColumn column) const {
     if (column == SessionColumn::Method) return true;
-    return row.split >= 0 && column != SessionColumn::Medium && column != SessionColumn::Note;
+    return row.split >= 0 && column != SessionColumn::Medium && column != SessionColumn::Positions &&
+           column != SessionColumn::Note;
 }
 
 QString SessionGridModel::faultAt(const QModelIndex& index) const {

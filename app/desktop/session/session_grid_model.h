@@ -17,6 +17,8 @@ namespace desktop {
 struct SessionLookup {
     std::function<QString(const QString& station)> methodOf;
     std::function<QString(const QString& station)> usualMediumOf;  // stands in Medium until something else is typed
+    /// What stands in Stock plant once a row's plant is another: a stock plant of the one before doesn't stay.
+    std::function<QString(const QString& before, const QString& plant, const QString& stockPlant)> stockPlantFor;
     /// The name that was meant, as the logbook writes it; what was typed where nothing is meant for certain.
     std::function<QString(SessionColumn column, const QString& typed)> understood;
 };
@@ -25,7 +27,7 @@ class SessionGridModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    enum Role { FaultRole = Qt::UserRole + 1, IsOfferedRole, IsLockedRole, IsPlantNameRole };
+    enum Role { FaultRole = Qt::UserRole + 1, IsOfferedRole, IsLockedRole, IsPlantNameRole, IsFilledRole };
 
     /// `sheet` outlives the model.
     explicit SessionGridModel(SessionSheet& sheet, QObject* parent = nullptr);
@@ -42,6 +44,11 @@ class SessionGridModel : public QAbstractTableModel {
 
     /// An offered row becomes a batch: someone went through it with Enter.
     void accept(int row);
+    /// Every offered row becomes a batch.
+    void acceptAll();
+    [[nodiscard]] int offeredRows() const;
+    /// Rows to start from, in place of a sheet on which nothing stands yet.
+    void offer(std::vector<SessionRow> rows);
     /// Adds an offered copy of the last row, without its note.
     void offerRow();
     /// The cell above once more; false where there is none or the cell is locked.
@@ -51,6 +58,8 @@ class SessionGridModel : public QAbstractTableModel {
     void join(int split);
     void startAfresh();
 
+    /// Positions as they fill themselves in, one text a row.
+    void setFilled(const std::vector<QString>& filled);
     void setFaults(std::vector<CellFault> faults);
     [[nodiscard]] const std::vector<CellFault>& faults() const { return faults_; }
 

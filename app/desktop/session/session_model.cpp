@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <random>
 
+#include "app/desktop/session/last_session.h"
 #include "app/desktop/session/unfinished_session.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
@@ -17,9 +18,9 @@ SessionModel::SessionModel(Workspace& workspace, QObject* parent)
       workspace_(workspace),
       sheet_(UnfinishedSession::of(workspace).sheet),
       grid_(new SessionGridModel(sheet_, this)),
-      drawSeed_([] { return static_cast<std::uint32_t>(std::random_device{}()); }) {
+      drawSeed_([] { return static_cast<std::uint32_t>(std::random_device{}()); }),
+      stations_(workspace) {
     view_.hasLeftovers = !sheet_.isBlank() && sheet_.batches() > 0;
-    readStations();
     if (!view_.hasLeftovers) startRows();
     grid_->setLookup(
         {.methodOf = [this](const QString& station) { return methodOf(station); },
@@ -27,9 +28,10 @@ SessionModel::SessionModel(Workspace& workspace, QObject* parent)
              [this](const QString& typed) {
                  const NameBook book = names();
                  const core::Station* station = book.station(typed);
-                 const auto use = station == nullptr ? stations_.end() : stations_.find(station->id);
-                 return use == stations_.end() ? QString() : use->second.medium;
+                 return station == nullptr ? QString() : stations_.usualMediumOf(station->id);
              },
+         .stockPlantFor = [this](const QString& before, const QString& plant,
+                                 const QString& mother) { return stockPlantFor(before, plant, mother); },
          .understood = [this](SessionColumn column, const QString& typed) { return understood(column, typed); }});
     connect(grid_, &SessionGridModel::edited, this, &SessionModel::judge);
     judge();
@@ -37,6 +39,16 @@ SessionModel::SessionModel(Workspace& workspace, QObject* parent)
 
 NameBook SessionModel::names() const {
     return {workspace_.shelves(), sheet_.made};
+}
+
+QString SessionModel::stockPlantFor(const QString& before, const QString& plant, const QString& mother) const {
+    const NameBook book = names();
+    const core::Plant* old = book.plant(before);
+    const bool isOfOld = old != nullptr && book.stockPlant(mother, old->id) != nullptr;
+    if (!mother.trimmed().isEmpty() && !isOfOld) return mother;  // typed for the new plant
+    const core::Plant* now = book.plant(plant);
+    const QStringList own = now == nullptr ? QStringList() : book.stockPlants(now->id);
+    return own.size() == 1 ? own.front() : QString();
 }
 
 QStringList SessionModel::offersFor(const QModelIndex& cell) const {
@@ -58,6 +70,7 @@ QStringList SessionModel::offersFor(const QModelIndex& cell) const {
             return book.media();
         case SessionColumn::Method:
         case SessionColumn::Count:
+        case SessionColumn::Positions:
         case SessionColumn::Note:
             break;
     }
@@ -85,6 +98,11 @@ void SessionModel::startAfresh() {
     view_.hasLeftovers = false;
     sheet_.day = workspace_.today();
     grid_->startAfresh();
+}
+
+void SessionModel::startFromLast() {
+    std::vector<SessionRow> rows = rowsOfLastSession(workspace_);
+    if (!rows.empty()) grid_->offer(std::move(rows));
 }
 
 QString SessionModel::describe(core::Station station, const QString& method) {
@@ -179,18 +197,19 @@ QString SessionModel::methodOf(const QString& station) const {
 SessionSaved SessionModel::save() {
     showsBlanks_ = true;
     judge();
-    SessionReading reading = readSession(sheet_, workspace_.shelves(), workspace_.today());
+    SessionReading reading = read();
     if (!reading.isClean()) return {};
     if (reading.draft.batches.empty()) {
         view_.headerFault = tr("There is no batch to save yet: fill in a row.");
         emit viewChanged();
         return {};
     }
-    std::vector<core::Batch> written;
+    SessionSaved saved{.isDone = true, .sentence = {}, .session = {}, .batches = {}};
     const Outcome outcome = workspace_.run([&](db::Logbook& logbook) -> core::Result<db::Changes> {
         auto done = db::stickSession(logbook, std::move(reading.draft), workspace_.today());
         if (!done) return core::refused(std::move(done.error()));
-        written = done->batches;
+        saved.batches = done->batches;
+        saved.session = done->session;
         return done->changes;
     });
     if (!outcome.isDone) {
@@ -202,7 +221,8 @@ SessionSaved SessionModel::save() {
         return {};
     }
     startAfresh();
-    return {.isDone = true, .sentence = sentenceFor(written)};
+    saved.sentence = sentenceFor(saved.batches);
+    return saved;
 }
 
 std::optional<CellFault> SessionModel::firstFault() const {
@@ -213,25 +233,20 @@ std::optional<CellFault> SessionModel::firstFault() const {
     return first == faults.end() ? std::nullopt : std::optional(*first);
 }
 
-void SessionModel::readStations() {
-    const core::Shelves& shelves = workspace_.shelves();
-    for (const core::BatchLine& line : workspace_.logbook().batchLines()) {
-        if (!line.batch.station.isSet()) continue;
-        StationUse& use = stations_[line.batch.station];
-        if (!core::isClosed(line.batch, line.tally)) use.undecided += line.tally.undecided();
-        const core::Medium* medium = core::find(shelves.media, line.batch.medium);
-        use.medium = medium == nullptr ? QString() : QString::fromStdString(medium->name);  // batches come by date
-    }
-}
-
 void SessionModel::startRows() {
     sheet_.day = workspace_.today();
     const std::vector<core::Session> sessions = workspace_.logbook().sessions();
     if (sheet_.worker.isEmpty() && !sessions.empty()) sheet_.worker = QString::fromStdString(sessions.back().worker);
 }
 
+SessionReading SessionModel::read() {
+    SessionReading reading = readSession(sheet_, workspace_.shelves(), workspace_.today());
+    grid_->setFilled(stations_.place(sheet_, names().shelves(), reading));
+    return reading;
+}
+
 void SessionModel::judge() {
-    const SessionReading reading = readSession(sheet_, workspace_.shelves(), workspace_.today());
+    const SessionReading reading = read();
     std::vector<CellFault> shown = reading.faults;
     if (!showsBlanks_) std::erase_if(shown, [](const CellFault& fault) { return fault.isBlank; });
     grid_->setFaults(std::move(shown));
@@ -239,7 +254,11 @@ void SessionModel::judge() {
     for (const core::Batch& batch : reading.draft.batches) cuttings += batch.stuck;
     const int batches = static_cast<int>(reading.draft.batches.size());
     view_.sums = tr("%1, %2", "3 batches, 72 cuttings").arg(plot::batchesText(batches), plot::cuttingsText(cuttings));
-    view_.notes = fullStations(reading);
+    const core::Shelves all = names().shelves();
+    view_.room = stations_.roomText(reading, all);
+    view_.notes = stations_.fullStations(reading, all);
+    view_.offered = grid_->offeredRows();
+    view_.canStartFromLast = sheet_.batches() == 0 && !workspace_.batchLines().empty();
     if (!reading.news.isEmpty())
         view_.notes.append(tr("New, and added with the session: %1.").arg(reading.news.join(tr(", "))));
     view_.dayFault = reading.dayFault;
@@ -249,7 +268,7 @@ void SessionModel::judge() {
 
 QString SessionModel::understood(SessionColumn column, const QString& typed) const {
     const QString text = typed.simplified();
-    if (column == SessionColumn::Note || text.isEmpty()) return typed.trimmed();
+    if (column == SessionColumn::Note || column == SessionColumn::Positions || text.isEmpty()) return typed.trimmed();
     const NameBook book = names();
     if (column == SessionColumn::Plant) {
         const core::Plant* plant = book.plant(text);
@@ -262,27 +281,6 @@ QString SessionModel::understood(SessionColumn column, const QString& typed) con
         if (name.startsWith(text, Qt::CaseInsensitive)) meant.append(name);
     }
     return meant.size() == 1 ? meant.front() : text;
-}
-
-QStringList SessionModel::fullStations(const SessionReading& reading) const {
-    const NameBook book = names();
-    QStringList sentences;
-    for (const core::Station& station : book.shelves().stations) {
-        int sticks = 0;
-        for (const core::Batch& batch : reading.draft.batches)
-            if (batch.station == station.id) sticks += batch.stuck;
-        const auto use = stations_.find(station.id);
-        const int taken = use == stations_.end() ? 0 : use->second.undecided;
-        const int free = std::max(0, station.positions() - taken);
-        if (sticks == 0 || station.positions() == 0 || sticks <= free) continue;
-        sentences.append(
-            tr("%1 has %2 of its %3 positions free, and this session sticks %4 there. It can be saved all the same.")
-                .arg(QString::fromStdString(station.name))
-                .arg(free)
-                .arg(station.positions())
-                .arg(sticks));
-    }
-    return sentences;
 }
 
 QString SessionModel::sentenceFor(const std::vector<core::Batch>& batches) const {

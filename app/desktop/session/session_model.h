@@ -8,11 +8,12 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
-#include <unordered_map>
+#include <vector>
 
 #include "app/desktop/session/name_book.h"
 #include "app/desktop/session/session_grid_model.h"
 #include "app/desktop/session/session_reading.h"
+#include "app/desktop/session/session_stations.h"
 
 namespace desktop {
 
@@ -21,10 +22,13 @@ class UnfinishedSession;
 
 struct SessionView {
     QString sums;       // "3 batches, 72 cuttings"
+    QString room;       // positions that stay free at the stations it fills
     QStringList notes;  // stations that are too full, what will be made on the spot
     QString dayFault;
-    QString headerFault;  // of who or note, or of the session as a whole
-    bool hasLeftovers{};  // it stood here already when the dialog was opened
+    QString headerFault;      // of who or note, or of the session as a whole
+    bool hasLeftovers{};      // it stood here already when the dialog was opened
+    bool canStartFromLast{};  // there is a last session, and nothing stands here yet
+    int offered{};            // rows that are only offered
 };
 
 /// What the split dialog starts from.
@@ -44,6 +48,8 @@ struct SplitQuestion {
 struct SessionSaved {
     bool isDone{};
     QString sentence;  // the codes that were given
+    core::SessionId session{};
+    std::vector<core::Batch> batches;  // as written
 };
 
 class SessionModel : public QObject {
@@ -68,6 +74,8 @@ class SessionModel : public QObject {
     void setWorker(const QString& worker);
     void setNote(const QString& note);
     void startAfresh();
+    /// The rows of the last session, with their counts, only offered: today's date, and nothing is saved that nobody accepts.
+    void startFromLast();
 
     /// A station or treatment described on the spot; a sentence when it can't be, else it may be used at once.
     [[nodiscard]] QString describe(core::Station station, const QString& method);
@@ -87,16 +95,11 @@ class SessionModel : public QObject {
     void viewChanged();
 
   private:
-    struct StationUse {
-        int undecided{};
-        QString medium;  // of the newest batch there
-    };
-
-    void readStations();
     void startRows();
     void judge();
+    [[nodiscard]] QString stockPlantFor(const QString& before, const QString& plant, const QString& mother) const;
     [[nodiscard]] QString understood(SessionColumn column, const QString& typed) const;
-    [[nodiscard]] QStringList fullStations(const SessionReading& reading) const;
+    [[nodiscard]] SessionReading read();
     [[nodiscard]] QString sentenceFor(const std::vector<core::Batch>& batches) const;
 
     Workspace& workspace_;
@@ -104,7 +107,7 @@ class SessionModel : public QObject {
     SessionGridModel* grid_;
     SessionView view_;
     SeedSource drawSeed_;
-    std::unordered_map<core::StationId, StationUse> stations_;
+    SessionStations stations_;
     bool showsBlanks_{};  // once somebody has tried to save, cells left blank are faults too
 };
 

@@ -251,6 +251,8 @@ QString headingOf(SessionColumn column) {
             return sayInSession("Medium");
         case SessionColumn::Count:
             return sayInSession("Stuck");
+        case SessionColumn::Positions:
+            return sayInSession("Positions");
         case SessionColumn::Note:
             return sayInSession("Note");
     }

@@ -13,13 +13,14 @@
 
 namespace desktop {
 
-// Method isn't typed: the station gives it.
-enum class SessionColumn { Plant, StockPlant, CuttingKind, Treatment, Station, Method, Medium, Count, Note };
-inline constexpr int sessionColumns = 9;
+// Method isn't typed: the station gives it. Positions fill themselves until something is typed there.
+enum class SessionColumn { Plant, StockPlant, CuttingKind, Treatment, Station, Method, Medium, Count, Positions, Note };
+inline constexpr int sessionColumns = 10;
 
 struct SessionRow {
     std::array<QString, sessionColumns> cells;
-    bool isOffered{};  // a copy of the row above that nobody has touched yet: it isn't saved
+    QString filled{};  // positions that nobody typed
+    bool isOffered{};  // a copy that nobody has touched yet, of the row above or of the last session: it isn't saved
     int split{-1};     // index into SessionSheet::splits; -1: not split
 
     [[nodiscard]] QString& at(SessionColumn column) { return cells[static_cast<std::size_t>(column)]; }

@@ -13,6 +13,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "app/desktop/methods/method_dialog.h"
 #include "app/desktop/printing/print_preview.h"
 #include "app/desktop/printing/printed_at.h"
 #include "app/desktop/session/allocation_table_model.h"
@@ -21,6 +22,7 @@
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
 #include "app/report/allocation_sheet.h"
+#include "app/report/methods/notes.h"
 
 namespace desktop {
 
@@ -64,6 +66,10 @@ void SplitDialog::build() {
     agree_->setDefault(true);
     print_ = buttons->addButton(tr("&Print\u2026"), QDialogButtonBox::ActionRole);
     print_->setObjectName(QStringLiteral("printAllocation"));
+    method_ = buttons->addButton(tr("&How is this worked out?"), QDialogButtonBox::HelpRole);
+    method_->setObjectName(QStringLiteral("howWorkedOut"));
+    connect(method_, &QPushButton::clicked, this,
+            [this] { showMethods(report::notesOnSplit(draft_.allocation(), draft_.question.seed), {}, this); });
     connect(agree_, &QPushButton::clicked, this, &SplitDialog::agree);
     connect(print_, &QPushButton::clicked, this, &SplitDialog::print);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -176,6 +182,7 @@ void SplitDialog::showDraft() {
     const bool isReady = draft_.faultInArms().isEmpty();
     agree_->setText(isReady ? tr("Split into %n batches", nullptr, static_cast<int>(draft_.arms.size())) : tr("Split"));
     print_->setEnabled(isReady);
+    method_->setEnabled(isReady);
     if (!isReady) {
         map_->clear();
         legend_->setText(draft_.faultInArms());

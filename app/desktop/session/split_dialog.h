@@ -57,6 +57,7 @@ class SplitDialog : public QDialog {
     FaultLabel* horizonFault_{};
     QPushButton* agree_{};
     QPushButton* print_{};
+    QPushButton* method_{};
 };
 
 }  // namespace desktop

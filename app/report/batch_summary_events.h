@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+// What happened around a batch, for its summary: the strip, care, two photos, expenses.
+#pragma once
+
+#include <vector>
+
+#include "app/plot/batch_life.h"
+#include "app/plot/batch_strip_photos.h"
+#include "app/report/sheet.h"
+#include "core/comparison/batch_summary.h"
+
+namespace report {
+
+struct BatchEvents {
+    plot::BatchLife life;
+    std::vector<plot::ShownPhoto> photos;  // the first and the last
+
+    [[nodiscard]] bool isEmpty() const;
+};
+
+[[nodiscard]] BatchEvents batchEventsOf(const db::Logbook& logbook, const core::BatchRecord& record,
+                                        const core::Shelves& shelves, core::Date today);
+/// A photo of the logbook as figures show it; an empty picture where it can't be read. No wider or higher than `most` pixels.
+[[nodiscard]] plot::ShownPhoto shownPhoto(const db::Logbook& logbook, const core::Photo& photo, core::Date stuckOn,
+                                          int most);
+
+/// Headings included; nothing where nothing happened.
+[[nodiscard]] std::vector<Block> eventBlocks(const BatchEvents& events, const core::BatchSummary& summary,
+                                             const core::Batch& batch, const core::Shelves& shelves);
+
+}  // namespace report

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: MIT
+// Labels onto paper.
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QPageLayout>
+#include <QPagedPaintDevice>
+#include <QPainter>
+#include <QPdfWriter>
+#include <algorithm>
+#include <cmath>
+
+#include "app/plot/canvas.h"
+#include "app/plot/figure_font.h"
+#include "app/plot/whole_file.h"
+#include "app/report/labels.h"
+#include "app/report/qr_code.h"
+
+namespace report {
+namespace {
+
+using plot::Canvas;
+using plot::Type;
+
+struct LabelPaperWords {
+    Q_DECLARE_TR_FUNCTIONS(LabelPaper)
+};
+
+constexpr double kMargin = 1.4;          // millimetres; sheets are rarely cut truer
+constexpr double kModule = 0.5;          // millimetres: read off wet labels best, larger gains nothing
+constexpr double kLeastModule = 0.4;     // smaller ones were read too seldom
+constexpr double kMostCodePoints = 16;   // of the code in plain
+constexpr double kLeastCodePoints = 10;  // read at arm's length
+constexpr double kTallPoints = 10;       // of the lines under the code, on labels that are tall, and on all others
+constexpr double kFlatPoints = 7;
+constexpr double kLeastNamePoints = 5.5;
+constexpr int kLabelDots = 600;
+
+class LabelPainter {
+  public:
+    LabelPainter(const LabelPrint& print, QPagedPaintDevice& device)
+        : print_(print), device_(device), painter_(&device), dotsPerMillimetre_(device.logicalDpiX() / 25.4) {}
+
+    void paint() {
+        for (std::size_t i = 0; i < print_.labels.size(); ++i) {
+            const int number = static_cast<int>(i) + print_.start - 1;
+            if (i > 0 && number % print_.stock.perPage() == 0) device_.newPage();
+            paintLabel(print_.labels[i], print_.stock.place(number));
+        }
+    }
+
+  private:
+    void paintLabel(const Label& label, const QRectF& millimetres) {
+        const QRectF area(millimetres.topLeft() * dotsPerMillimetre_, millimetres.size() * dotsPerMillimetre_);
+        const double margin = kMargin * dotsPerMillimetre_;
+        const double qr = paintQrCode(qrCodeOf(label.code), area);
+        paintText(label, area.adjusted(std::max(qr, margin), margin, -margin, -margin));
+    }
+
+    /// The width that it took, quiet zone included; 0 where it doesn't fit in modules that can be read.
+    double paintQrCode(const QrCode& code, const QRectF& area) {
+        if (code.side == 0) return 0;
+        const int modules = code.side + 2 * quietModules;
+        // Whole dots of the printer, or some modules come out wider than others.
+        double module = std::round(kModule * dotsPerMillimetre_);
+        while (module > 0 && modules * module > area.height()) --module;
+        if (module < kLeastModule * dotsPerMillimetre_ || modules * module > area.width() / 2) return 0;
+        const double side = modules * module;
+        const QPointF corner(std::round(area.left()) + quietModules * module,
+                             std::round(area.center().y() - side / 2) + quietModules * module);
+        painter_.setRenderHint(QPainter::Antialiasing, false);
+        painter_.fillPath(pathOf(code, corner, module), Qt::black);
+        return side;
+    }
+
+    void paintText(const Label& label, const QRectF& area) {
+        painter_.setRenderHint(QPainter::Antialiasing);
+        double top = paintCode(label.code, area);
+        points_ = area.height() > 30 * dotsPerMillimetre_ ? kTallPoints : kFlatPoints;
+        painter_.setFont(plot::figureFont(points_));
+        Canvas canvas(painter_, plot::Palette::onPaper());
+        const double line = canvas.em();
+        const auto add = [&](const QString& text) {
+            if (text.isEmpty() || top + line > area.bottom() + 0.2 * line) return;
+            canvas.line({area.left(), top, area.width(), line}, Qt::AlignLeft | Qt::AlignVCenter, text,
+                        canvas.palette().text);
+            top += line;
+        };
+        top += 0.1 * line;
+        top = paintPlant(canvas, label.plant, {area.left(), top, area.width(), line});
+        add(label.mark);  // before what may find no room: no invented record passes for a real one
+        addFacts(canvas, label, area.width(), add);
+    }
+
+    /// On as few lines as the label is wide for.
+    template <class Add>
+    static void addFacts(const Canvas& canvas, const Label& label, double width, const Add& add) {
+        const QString together = LabelPaperWords::tr("%1 · %2", "date, number of cuttings").arg(label.day, label.count);
+        const QString all = LabelPaperWords::tr("%1 · %2", "treatment; date and number").arg(label.treatment, together);
+        if (!label.treatment.isEmpty() && canvas.widthOf(all) <= width) return add(all);
+        add(label.treatment);
+        if (canvas.widthOf(together) <= width) return add(together);
+        add(label.day);
+        add(label.count);
+    }
+
+    /// As large as it fits; a long code of another logbook goes over several lines rather than losing its end.
+    double paintCode(const QString& code, const QRectF& area) {
+        const double most = std::min(kMostCodePoints, 0.27 * area.height() / dotsPerMillimetre_ / 25.4 * 72);
+        double points = std::max(kLeastCodePoints, most);
+        const auto widthAt = [&](double size, const QString& text) {
+            painter_.setFont(plot::figureFont(size));
+            return Canvas(painter_, plot::Palette::onPaper()).widthOf(text, Type::Bold);
+        };
+        while (points > kLeastCodePoints && widthAt(points, code) > area.width())
+            points = std::max(kLeastCodePoints, points - 0.5);
+        painter_.setFont(plot::figureFont(points));
+        Canvas canvas(painter_, plot::Palette::onPaper());
+        double top = area.top();
+        for (QString rest = code; !rest.isEmpty();) {
+            qsizetype length = rest.size();
+            while (length > 1 && canvas.widthOf(rest.left(length), Type::Bold) > area.width()) --length;
+            canvas.line({area.left(), top, area.width(), canvas.em()}, Qt::AlignLeft | Qt::AlignVCenter,
+                        rest.left(length), canvas.palette().text, Type::Bold);
+            rest = rest.mid(length);
+            top += canvas.em();
+        }
+        return top;
+    }
+
+    /// On one line, or botanical name and cultivar on one each.
+    double paintPlant(Canvas& canvas, const QString& plant, const QRectF& line) {
+        if (plant.isEmpty()) return line.top();
+        const qsizetype cut = plant.lastIndexOf(QStringLiteral(" '"));
+        if (cut < 0 || canvas.plantNameWidth(plant) <= line.width()) {
+            paintName(plant, line);
+            return line.bottom();
+        }
+        paintName(plant.left(cut), line);
+        canvas.line(line.translated(0, line.height()), Qt::AlignLeft | Qt::AlignVCenter, plant.mid(cut + 1),
+                    canvas.palette().text);
+        return line.bottom() + line.height();
+    }
+
+    /// A long name in smaller letters, as far as they can be read.
+    void paintName(const QString& name, const QRectF& line) {
+        for (double points = points_;; points -= 0.5) {
+            painter_.setFont(plot::figureFont(points));
+            Canvas canvas(painter_, plot::Palette::onPaper());
+            if (points > kLeastNamePoints && canvas.plantNameWidth(name) > line.width()) continue;
+            canvas.plantName(line, name);
+            break;
+        }
+        painter_.setFont(plot::figureFont(points_));
+    }
+
+    const LabelPrint& print_;
+    QPagedPaintDevice& device_;
+    QPainter painter_;
+    double dotsPerMillimetre_;
+    double points_{};
+};
+
+}  // namespace
+
+QPageSize pageSizeOf(const LabelStock& stock) {
+    return QPageSize(stock.page, QPageSize::Millimeter, stock.name, QPageSize::FuzzyMatch);
+}
+
+void printTo(const LabelPrint& print, QPagedPaintDevice& device) {
+    QPageLayout layout = device.pageLayout();
+    layout.setMode(QPageLayout::FullPageMode);
+    layout.setMargins({0, 0, 0, 0});
+    device.setPageLayout(layout);
+    LabelPainter(print, device).paint();
+}
+
+void writePdf(const LabelPrint& print, const QString& file) {
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    {
+        QPdfWriter writer(&buffer);
+        writer.setTitle(LabelPaperWords::tr("Labels"));
+        writer.setCreator(QStringLiteral("Strikebook " STRIKEBOOK_VERSION));
+        writer.setResolution(kLabelDots);
+        writer.setPageSize(pageSizeOf(print.stock));
+        printTo(print, writer);
+    }
+    plot::writeWholeFile(file, buffer.data());
+}
+
+}  // namespace report
