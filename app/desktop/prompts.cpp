@@ -11,8 +11,8 @@ namespace desktop {
 
 namespace {
 
-QString pick(QWidget* parent, const FileWish& wish, QFileDialog::AcceptMode acceptMode,
-             QFileDialog::FileMode fileMode) {
+QStringList pickSome(QWidget* parent, const FileWish& wish, QFileDialog::AcceptMode acceptMode,
+                     QFileDialog::FileMode fileMode) {
     QFileDialog dialog(parent, wish.title, wish.place, wish.filter);
     dialog.setAcceptMode(acceptMode);
     dialog.setFileMode(fileMode);
@@ -23,7 +23,12 @@ QString pick(QWidget* parent, const FileWish& wish, QFileDialog::AcceptMode acce
         dialog.setOption(QFileDialog::DontConfirmOverwrite);
         dialog.selectFile(wish.place);
     }
-    return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
+    return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles() : QStringList();
+}
+
+QString pick(QWidget* parent, const FileWish& wish, QFileDialog::AcceptMode acceptMode,
+             QFileDialog::FileMode fileMode) {
+    return pickSome(parent, wish, acceptMode, fileMode).value(0);
 }
 
 }  // namespace
@@ -38,6 +43,10 @@ bool DialogPrompts::confirm(QWidget* parent, const Question& question) {
 
 QString DialogPrompts::pickFileToOpen(QWidget* parent, const FileWish& wish) {
     return pick(parent, wish, QFileDialog::AcceptOpen, QFileDialog::ExistingFile);
+}
+
+QStringList DialogPrompts::pickFilesToOpen(QWidget* parent, const FileWish& wish) {
+    return pickSome(parent, wish, QFileDialog::AcceptOpen, QFileDialog::ExistingFiles);
 }
 
 QString DialogPrompts::pickFileToSave(QWidget* parent, const FileWish& wish) {

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 
 class QWidget;
 
@@ -33,6 +34,8 @@ class Prompts {
     [[nodiscard]] virtual bool confirm(QWidget* parent, const Question& question) = 0;
     // An empty text: the person changed their mind.
     [[nodiscard]] virtual QString pickFileToOpen(QWidget* parent, const FileWish& wish) = 0;
+    /// One or more.
+    [[nodiscard]] virtual QStringList pickFilesToOpen(QWidget* parent, const FileWish& wish) = 0;
     [[nodiscard]] virtual QString pickFileToSave(QWidget* parent, const FileWish& wish) = 0;
     [[nodiscard]] virtual QString pickFolder(QWidget* parent, const FileWish& wish) = 0;
     /// One line of text, e.g. the reason for closing a batch.
@@ -45,6 +48,7 @@ class DialogPrompts : public Prompts {
   public:
     [[nodiscard]] bool confirm(QWidget* parent, const Question& question) override;
     [[nodiscard]] QString pickFileToOpen(QWidget* parent, const FileWish& wish) override;
+    [[nodiscard]] QStringList pickFilesToOpen(QWidget* parent, const FileWish& wish) override;
     [[nodiscard]] QString pickFileToSave(QWidget* parent, const FileWish& wish) override;
     [[nodiscard]] QString pickFolder(QWidget* parent, const FileWish& wish) override;
     [[nodiscard]] QString askForText(QWidget* parent, const QString& title, const QString& label,

@@ -89,7 +89,7 @@ constexpr std::array onBenches{MadeUp{Quantity::MediumTemperature, 23.4, 1.0, 0.
                                MadeUp{Quantity::AirTemperature, 22.5, 1.8, 0.1, 1},
                                MadeUp{Quantity::RelativeHumidity, 88, 6, 1, 1}, MadeUp{Quantity::Light, 105, 28, 1, 3}};
 
-bool isTemperature(Quantity quantity) {
+bool fallsInTheCold(Quantity quantity) {
     return quantity == Quantity::SolutionTemperature || quantity == Quantity::MediumTemperature ||
            quantity == Quantity::AirTemperature;
 }
@@ -142,7 +142,7 @@ class RoundWriter {
         if (turn % made.every != 0) return;
         const QuantityFacts& facts = factsOf(made.quantity);
         double value = random_.normal(made.middle, made.spread);
-        if (coldSpell.holds(day) && isTemperature(made.quantity)) value -= 8;
+        if (coldSpell.holds(day) && fallsInTheCold(made.quantity)) value -= 8;
         value =
             std::clamp(std::round(value / made.step) / std::round(1 / made.step), std::max(0.0, facts.low), facts.high);
         records_.readings.push_back({.id = ids_.next<ReadingId>(),

@@ -109,7 +109,7 @@ constexpr Columns sessionColumns = {{"session", CellKind::Text, true, "a label t
                                     {"worker", CellKind::Text, false, "who did it"},
                                     {"note", CellKind::Text, false, ""}};
 
-constexpr Columns batchColumns = {
+constexpr Columns batchTableColumns = {
     {"batch", CellKind::Text, true, "the batch's code"},
     {"stuck_on", CellKind::Date, true, "the day of sticking"},
     {"species", CellKind::Text, true, "botanical name, without author"},
@@ -146,7 +146,7 @@ constexpr Columns findingColumns = {
     {"outcome", CellKind::Text, true, "rooted, lost or withdrawn"},
     {"cause", CellKind::Text, false, "of the loss; empty: not known"}};
 
-constexpr Columns readingColumns = {
+constexpr Columns readingTableColumns = {
     {"station", CellKind::Text, true, "where it was read"},
     {"quantity", CellKind::Text, true, "what was read; its name sets the unit of the value"},
     {"read_at", CellKind::Moment, true, "in UTC, such as 2026-03-14T10:42:05Z"},
@@ -155,19 +155,19 @@ constexpr Columns readingColumns = {
      "air_temperature in C, relative_humidity in %, light in umol/m2/s"},
     {"note", CellKind::Text, false, ""}};
 
-constexpr Columns careColumns = {
+constexpr Columns careTableColumns = {
     {"station", CellKind::Text, true, "to which it was done"},
     {"done_at", CellKind::Moment, true, "in UTC, such as 2026-03-14T10:42:05Z"},
     {"kind", CellKind::Text, true, "topped up, solution changed, vented, misted, sprayed, pump on, pump off or other"},
     {"note", CellKind::Text, false, "needed where the kind is other"}};
 
-constexpr Columns expenseColumns = {
+constexpr Columns expenseTableColumns = {
     {"batch", CellKind::Text, true, "the batch's code"},
     {"spent_on", CellKind::Date, true, "the day"},
     {"what", CellKind::Text, true, "what for"},
     {"amount", CellKind::Figure, true, "in the currency of logbook.csv, to the hundredth"}};
 
-constexpr Columns photoColumns = {
+constexpr Columns photoTableColumns = {
     {"batch", CellKind::Text, true, "the batch's code"},
     {"taken_on", CellKind::Date, true, "the day"},
     {"caption", CellKind::Text, false, ""},
@@ -206,15 +206,15 @@ constexpr ExchangeTable allTables[] = {
     {"loss_causes", "Causes of loss", false, "cause", lossCauseColumns, {}},
     {"trials", "Planned comparisons", false, "trial", trialColumns, {}},
     {"sessions", "Days of cutting work", false, "session", sessionColumns, {}},
-    {"batches", "Like cuttings stuck together", true, "batch", batchColumns, batchReferences},
+    {"batches", "Like cuttings stuck together", true, "batch", batchTableColumns, batchReferences},
     {"checks", "One look at one batch on one day; several rows a day where causes of loss differ", true, "",
      checkColumns, checkReferences},
     {"findings", "Of the counts of checks, those whose position is known", false, "batch checked_on position",
      findingColumns, checkReferences},
-    {"readings", "What was measured at stations", false, "", readingColumns, ofAStation},
-    {"care", "What was done to stations", false, "", careColumns, ofAStation},
-    {"expenses", "Money that went into single batches", false, "", expenseColumns, ofABatch},
-    {"photos", "Pictures of batches, in the folder photos", false, "file", photoColumns, ofABatch}};
+    {"readings", "What was measured at stations", false, "", readingTableColumns, ofAStation},
+    {"care", "What was done to stations", false, "", careTableColumns, ofAStation},
+    {"expenses", "Money that went into single batches", false, "", expenseTableColumns, ofABatch},
+    {"photos", "Pictures of batches, in the folder photos", false, "file", photoTableColumns, ofABatch}};
 
 }  // namespace
 

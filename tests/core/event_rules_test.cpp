@@ -18,7 +18,7 @@ using namespace std::chrono_literals;
 
 const core::Moment now = std::chrono::sys_days(support::today()) + 10h;
 
-std::vector<std::string> sentences(const core::Refusals& faults) {
+std::vector<std::string> eventSentences(const core::Refusals& faults) {
     std::vector<std::string> all;
     for (const core::Refusal& fault : faults) all.push_back(fault.sentence);
     return all;
@@ -38,7 +38,7 @@ TEST(ReadingRules, PassWhatAMeterCanShow) {
 }
 
 TEST(ReadingRules, RefuseASlipOfThePen) {
-    EXPECT_THAT(sentences(core::faultsIn(ecOf(120), someShelves(), now)),
+    EXPECT_THAT(eventSentences(core::faultsIn(ecOf(120), someShelves(), now)),
                 ElementsAre("Solution EC is 120 mS/cm; 0 to 20 mS/cm is allowed."));
     EXPECT_EQ(core::faultsIn(ecOf(std::numeric_limits<double>::quiet_NaN()), someShelves(), now).size(), 1U);
     EXPECT_EQ(core::faultsIn(ecOf(-0.1), someShelves(), now).size(), 1U);
@@ -47,13 +47,13 @@ TEST(ReadingRules, RefuseASlipOfThePen) {
 TEST(ReadingRules, RefuseAnUnknownStationAndAMomentToCome) {
     core::Reading reading = ecOf(1);
     reading.station = {};
-    EXPECT_THAT(sentences(core::faultsIn(reading, someShelves(), now)),
+    EXPECT_THAT(eventSentences(core::faultsIn(reading, someShelves(), now)),
                 ElementsAre("Station is not one of this logbook; choose one of its stations."));
     reading = ecOf(1);
     reading.readAt = now + 5min;
     EXPECT_THAT(core::faultsIn(reading, someShelves(), now), IsEmpty()) << "a clock may run a little fast";
     reading.readAt = now + 6min;
-    EXPECT_THAT(sentences(core::faultsIn(reading, someShelves(), now)),
+    EXPECT_THAT(eventSentences(core::faultsIn(reading, someShelves(), now)),
                 ElementsAre("Read at is 2026-06-30T10:06:00Z; 1800-01-01 to now is allowed."));
     reading.readAt = std::chrono::sys_days(1799y / 12 / 31);
     EXPECT_EQ(core::faultsIn(reading, someShelves(), now).size(), 1U);
@@ -63,7 +63,7 @@ TEST(CareRules, WantWordsWhereTheKindHasNone) {
     core::Care care{.station = support::tubNorth, .doneAt = now, .kind = core::CareKind::Misted};
     EXPECT_THAT(core::faultsIn(care, someShelves(), now), IsEmpty());
     care.kind = core::CareKind::Other;
-    EXPECT_THAT(sentences(core::faultsIn(care, someShelves(), now)),
+    EXPECT_THAT(eventSentences(core::faultsIn(care, someShelves(), now)),
                 ElementsAre("Note is blank, but the care is none of those with a name; a few words are needed."));
     care.note = "shaded with fleece";
     EXPECT_THAT(core::faultsIn(care, someShelves(), now), IsEmpty());
@@ -87,7 +87,7 @@ TEST(PhotoRules, WantAPictureOfTheBatchsLife) {
     EXPECT_THAT(core::faultsIn(photo, jpeg, batch, support::today()), IsEmpty());
     EXPECT_THAT(core::faultsIn(photo, png, batch, support::today()), IsEmpty());
     photo.takenOn = core::addDays(batch.stuckOn, -1);
-    EXPECT_THAT(sentences(core::faultsIn(photo, jpeg, batch, support::today())),
+    EXPECT_THAT(eventSentences(core::faultsIn(photo, jpeg, batch, support::today())),
                 ElementsAre("Taken on is 2026-03-01, but B260001K was stuck on 2026-03-02; 2026-03-02 to 2026-06-30 "
                             "is allowed."));
     photo.takenOn = core::addDays(support::today(), 1);
@@ -112,7 +112,7 @@ TEST(ExpenseRules, WantAnAmountAndWhatItWasFor) {
     EXPECT_THAT(core::faultsIn(expense, batch, support::today()), IsEmpty());
     expense.hundredths = -1;
     expense.what = " ";
-    EXPECT_THAT(sentences(core::faultsIn(expense, batch, support::today())),
+    EXPECT_THAT(eventSentences(core::faultsIn(expense, batch, support::today())),
                 ElementsAre("What for is blank; text of 1 to 200 bytes is allowed.",
                             "Amount is -0.01 for B260001K; 0 to 1000000000 is allowed."));
 }

@@ -15,14 +15,15 @@ using support::someShelves;
 using testing::ElementsAre;
 using testing::IsEmpty;
 
-std::vector<std::string> sentences(const core::Refusals& faults) {
+std::vector<std::string> positionSentences(const core::Refusals& faults) {
     std::vector<std::string> all;
     for (const core::Refusal& fault : faults) all.push_back(fault.sentence);
     return all;
 }
 
-std::vector<std::string> judged(const core::BatchRecord& record, const std::vector<core::HeldPosition>& held = {}) {
-    return sentences(core::faultsInPositions(record.batch, record.checks, someShelves(), held));
+std::vector<std::string> judgedPlaces(const core::BatchRecord& record,
+                                      const std::vector<core::HeldPosition>& held = {}) {
+    return positionSentences(core::faultsInPositions(record.batch, record.checks, someShelves(), held));
 }
 
 /// Three days of looks at six holes: A1 and A2 rooted, A3 lost.
@@ -74,27 +75,29 @@ TEST(FreePositions, GoRowByRowRoundWhatIsHeldAndBlocked) {
 }
 
 TEST(PositionRules, PassABatchWithoutPositionsAndOneThatFits) {
-    EXPECT_THAT(judged(aBatch()), IsEmpty());
-    EXPECT_THAT(judged(sixHoles()), IsEmpty());
-    EXPECT_THAT(judged(aBatch().standing("F10")), IsEmpty());
+    EXPECT_THAT(judgedPlaces(aBatch()), IsEmpty());
+    EXPECT_THAT(judgedPlaces(sixHoles()), IsEmpty());
+    EXPECT_THAT(judgedPlaces(aBatch().standing("F10")), IsEmpty());
 }
 
 TEST(PositionRules, RefuseWhatCannotBeReadOrDoesNotAddUp) {
     core::BatchRecord record = aBatch().code("a").stuck(4);
     record.batch.positions = "the left half";
-    EXPECT_THAT(judged(record), ElementsAre("Positions are \"the left half\", which can't be read; a list such as "
-                                            "A1-A6, B2 is allowed."));
+    EXPECT_THAT(judgedPlaces(record),
+                ElementsAre("Positions are \"the left half\", which can't be read; a list such as "
+                            "A1-A6, B2 is allowed."));
     record.batch.positions = "A1-A3";
-    EXPECT_THAT(judged(record), ElementsAre("Positions are A1-A3, which are 3; as many as were stuck, 4, is allowed."));
+    EXPECT_THAT(judgedPlaces(record),
+                ElementsAre("Positions are A1-A3, which are 3; as many as were stuck, 4, is allowed."));
 }
 
 TEST(PositionRules, RefuseAPlaceThatTheStationLacks) {
-    EXPECT_THAT(judged(aBatch().standing("F10-F11")),
+    EXPECT_THAT(judgedPlaces(aBatch().standing("F10-F11")),
                 ElementsAre("Positions are F11, where Tub north holds no cutting; A1-A10, B1-B10, C1-C10, D1-D10, "
                             "E1-E10, F1-F10 is allowed."));
     core::BatchRecord nowhere = aBatch().standing("A1");
     nowhere.batch.station = {};
-    EXPECT_THAT(judged(nowhere),
+    EXPECT_THAT(judgedPlaces(nowhere),
                 ElementsAre("Positions are A1, but the batch has no station; no position is allowed."));
 }
 
@@ -109,17 +112,18 @@ TEST(PositionRules, RefuseABlockedPlaceToCuttingsThatStandThere) {
 
 TEST(PositionRules, RefuseAPlaceThatAnotherHolds) {
     const std::vector<core::HeldPosition> held = {{{0, 1}, "B260001K"}, {{0, 2}, "B260001K"}};
-    EXPECT_THAT(judged(aBatch().standing("A1-A4"), held),
+    EXPECT_THAT(judgedPlaces(aBatch().standing("A1-A4"), held),
                 ElementsAre("Positions are A2-A3, where cuttings of B260001K stand; a free position is allowed."));
-    EXPECT_THAT(judged(sixHoles(), {{{0, 2}, "later"}}), IsEmpty()) << "A3 was lost, so another may stand there";
-    EXPECT_THAT(judged(sixHoles().closed(20), {{{0, 1}, "later"}}), IsEmpty());
+    EXPECT_THAT(judgedPlaces(sixHoles(), {{{0, 2}, "later"}}), IsEmpty()) << "A3 was lost, so another may stand there";
+    EXPECT_THAT(judgedPlaces(sixHoles().closed(20), {{{0, 1}, "later"}}), IsEmpty());
 }
 
 TEST(PositionRules, RefuseToTakeAwayAPlaceThatAChecksFindingNames) {
     core::BatchRecord record = sixHoles();
     record.batch.positions = "";
-    EXPECT_THAT(judged(record), ElementsAre("Positions are none without A1-A3, which checks of six name; a list with "
-                                            "A1-A3 is allowed."));
+    EXPECT_THAT(judgedPlaces(record),
+                ElementsAre("Positions are none without A1-A3, which checks of six name; a list with "
+                            "A1-A3 is allowed."));
 }
 
 TEST(FindingRules, PassAsManyAsTheCheckCountsOrFewer) {
@@ -134,7 +138,7 @@ TEST(FindingRules, RefuseMoreThanTheCheckCounts) {
     const core::BatchRecord record = aBatch().standing("A1-A6");
     core::Check check = support::aCheck(core::addDays(record.batch.stuckOn, 7), {.rooted = 1, .lost = 1});
     check.findings = {{{0, 0}, Outcome::Rooted, {}}, {{0, 1}, Outcome::Rooted, {}}};
-    EXPECT_THAT(sentences(core::faultsIn(check, record.batch, {}, someShelves(), support::today())),
+    EXPECT_THAT(positionSentences(core::faultsIn(check, record.batch, {}, someShelves(), support::today())),
                 ElementsAre("Positions marked rooted are 2, but the check counts 1 of them as rooted; up to 1 is "
                             "allowed."));
     check.findings = {{{0, 0}, Outcome::Lost, support::driedOut}};
@@ -147,7 +151,7 @@ TEST(FindingRules, RefuseAPlaceOfAnotherBatchAndOneThatIsDecided) {
     const core::BatchRecord record = sixHoles();
     core::Check check = support::aCheck(core::addDays(record.batch.stuckOn, 20), {.rooted = 3});
     check.findings = {{{0, 0}, Outcome::Rooted, {}}, {{1, 0}, Outcome::Rooted, {}}, {{1, 0}, Outcome::Rooted, {}}};
-    EXPECT_THAT(sentences(core::faultsInFindings(check, record.batch, record.checks)),
+    EXPECT_THAT(positionSentences(core::faultsInFindings(check, record.batch, record.checks)),
                 ElementsAre("Position A1 rooted is decided already, on 2026-03-09; each position once is allowed.",
                             "Position B1 rooted is not one of six; A1-A6 is allowed.",
                             "Position B1 rooted is not one of six; A1-A6 is allowed.",
@@ -159,7 +163,7 @@ TEST(FindingRules, HoldACorrectionOfLastMonthAgainstWhatWasFoundSince) {
     core::Check corrected = record.checks.front();  // of day 7, where A2 rooted on day 14
     corrected.findings.front().position = {0, 1};
     const std::vector<core::Check> others = {record.checks.back()};
-    EXPECT_THAT(sentences(core::faultsInFindings(corrected, record.batch, others)),
+    EXPECT_THAT(positionSentences(core::faultsInFindings(corrected, record.batch, others)),
                 ElementsAre("Position A2 rooted is decided already, on 2026-03-16; each position once is allowed."));
     corrected.findings.front().position = {0, 3};
     EXPECT_THAT(core::faultsInFindings(corrected, record.batch, others), IsEmpty());
@@ -171,15 +175,15 @@ TEST(LayoutRules, KeepEveryBatchThatIsRecordedThereInside) {
                                                     aBatch().code("new").standing("A1-A3")};
     EXPECT_THAT(core::faultsInLayout(tub, batches), IsEmpty());
     tub.rows = 5;
-    EXPECT_THAT(sentences(core::faultsInLayout(tub, batches)),
+    EXPECT_THAT(positionSentences(core::faultsInLayout(tub, batches)),
                 ElementsAre("Rows is 5, but old is recorded at F9-F10; at least 6 is allowed."));
     tub.rows = 6;
     tub.columns = 9;
-    EXPECT_THAT(sentences(core::faultsInLayout(tub, batches)),
+    EXPECT_THAT(positionSentences(core::faultsInLayout(tub, batches)),
                 ElementsAre("Columns is 9, but old is recorded at F10; at least 10 is allowed."));
     tub.columns = 10;
     tub.blocked = "A2, F9";
-    EXPECT_THAT(sentences(core::faultsInLayout(tub, batches)),
+    EXPECT_THAT(positionSentences(core::faultsInLayout(tub, batches)),
                 ElementsAre("Blocked positions are A2, F9, but cuttings of new stand at A2; positions where nothing "
                             "stands are allowed."));
 }

@@ -29,6 +29,10 @@ QString ScriptedPrompts::pickFileToOpen(QWidget*, const desktop::FileWish& wish)
     return next(Kind::Open, wish.title);
 }
 
+QStringList ScriptedPrompts::pickFilesToOpen(QWidget*, const desktop::FileWish& wish) {
+    return next(Kind::OpenSeveral, wish.title).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+}
+
 QString ScriptedPrompts::pickFileToSave(QWidget*, const desktop::FileWish& wish) {
     return next(Kind::Save, wish.title);
 }

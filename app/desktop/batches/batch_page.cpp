@@ -1,28 +1,28 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/batches/batch_page.h"
 
-#include <QFormLayout>
+#include <QClipboard>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QShortcut>
 #include <QSplitter>
-#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "app/desktop/batches/batch_dialog.h"
+#include "app/desktop/batches/batch_facts.h"
+#include "app/desktop/batches/batch_figures.h"
 #include "app/desktop/batches/batch_page_model.h"
-#include "app/desktop/batches/check_timeline.h"
+#include "app/desktop/batches/batch_timeline.h"
 #include "app/desktop/batches/close_dialog.h"
 #include "app/desktop/batches/session_facts_dialog.h"
-#include "app/desktop/figures/figure_panel.h"
 #include "app/desktop/names/plant_name_delegate.h"
 #include "app/desktop/names/text_labels.h"
+#include "app/desktop/photos/photo_wall.h"
 #include "app/desktop/printing/print_preview.h"
-#include "app/plot/rooted_by_day_figure.h"
-#include "app/plot/strike_chart_figure.h"
-#include "app/report/methods/notes.h"
 
 namespace desktop {
 
@@ -30,24 +30,54 @@ BatchPage::BatchPage(const PageContext& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       model_(new BatchPageModel(context.workspace, this)),
-      checks_(new CheckTimeline(*model_)) {
+      facts_(new BatchFacts(*model_)),
+      figures_(new BatchFigures(*model_, context_)),
+      timeline_(new BatchTimeline(*model_, context_)) {
     setObjectName(QStringLiteral("batchPage"));
+    setAcceptDrops(true);
     build();
-    connect(checks_, &CheckTimeline::said, this, &BatchPage::said);
     connect(model_, &BatchPageModel::viewChanged, this, &BatchPage::showView);
     connect(model_, &BatchPageModel::summaryChanged, this, &BatchPage::showSummary);
     connect(model_, &BatchPageModel::gone, this, &BatchPage::backWanted);
-    for (const QKeySequence& keys : {QKeySequence(Qt::Key_Escape), QKeySequence(Qt::ALT | Qt::Key_Left)}) {
-        auto* back = new QShortcut(keys, this);
-        back->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(back, &QShortcut::activated, this, &BatchPage::backWanted);
-    }
+    connect(figures_, &BatchFigures::said, this, &BatchPage::said);
+    connectTimeline();
+    const auto onKey = [this](const QKeySequence& key, auto act) {
+        auto* shortcut = new QShortcut(key, this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    onKey(QKeySequence(Qt::Key_Escape), [this] { emit backWanted(); });
+    onKey(QKeySequence(QKeySequence::Paste), [this] { paste(); });
+}
+
+void BatchPage::connectTimeline() {
+    connect(timeline_, &BatchTimeline::said, this, &BatchPage::said);
+    connect(timeline_, &BatchTimeline::sessionWanted, this, &BatchPage::editSession);
+    connect(timeline_, &BatchTimeline::photosWanted, this, [this] { figures_->photos()->pickFiles(); });
+    connect(timeline_, &BatchTimeline::photoFactsWanted, this,
+            [this](core::PhotoId photo) { figures_->photos()->editFacts(photo); });
+    connect(timeline_, &BatchTimeline::photoDeletionWanted, this,
+            [this](core::PhotoId photo) { figures_->photos()->remove(photo); });
+}
+
+void BatchPage::paste() {
+    // In a field that takes text the paste never gets here: it is the field's own.
+    if (const QMimeData* copied = QGuiApplication::clipboard()->mimeData()) figures_->photos()->add(*copied);
+}
+
+void BatchPage::dragEnterEvent(QDragEnterEvent* event) {
+    if (!context_.workspace.isReadOnly() && PhotoWall::holdsPhotos(*event->mimeData())) event->acceptProposedAction();
+}
+
+void BatchPage::dropEvent(QDropEvent* event) {
+    figures_->photos()->add(*event->mimeData());
+    event->acceptProposedAction();
 }
 
 bool BatchPage::show(core::BatchId batch) {
-    for (FigurePanel* figure : {curve_, chart_}) figure->showTable(false);
+    figures_->start();
     if (!model_->show(batch)) return false;
-    checks_->chooseNewest();
+    timeline_->chooseNewest();
     return true;
 }
 
@@ -56,7 +86,7 @@ void BatchPage::clear() {
 }
 
 void BatchPage::focusChecks() {
-    checks_->focusTable();
+    timeline_->focusTable();
 }
 
 std::shared_ptr<const report::Sheet> BatchPage::sheet() const {
@@ -64,22 +94,14 @@ std::shared_ptr<const report::Sheet> BatchPage::sheet() const {
 }
 
 void BatchPage::build() {
-    curve_ = new FigurePanel(QStringLiteral("batchCurve"), context_);
-    chart_ = new FigurePanel(QStringLiteral("batchChart"), context_);
-    for (FigurePanel* figure : {curve_, chart_}) connect(figure, &FigurePanel::said, this, &BatchPage::said);
-    figures_ = new QTabWidget;
-    figures_->setObjectName(QStringLiteral("batchFigures"));
-    figures_->setDocumentMode(true);
-    figures_->addTab(curve_, tr("Rooted by &day"));
-    figures_->addTab(chart_, tr("Beside &other batches"));
     auto* right = new QSplitter(Qt::Vertical);
     right->addWidget(figures_);
-    right->addWidget(checks_);
+    right->addWidget(timeline_);
     right->setStretchFactor(0, 3);
     right->setStretchFactor(1, 2);
     right->setChildrenCollapsible(false);
     auto* body = new QSplitter(Qt::Horizontal);
-    body->addWidget(makeFacts());
+    body->addWidget(facts_);
     body->addWidget(right);
     body->setStretchFactor(0, 0);
     body->setStretchFactor(1, 1);
@@ -107,9 +129,9 @@ QWidget* BatchPage::makeHead() {
     plant_->setTextFormat(Qt::RichText);
     state_ = quietLabel(QStringLiteral("batchState"));
     state_->setWordWrap(false);
-    auto* back = new QPushButton(tr("\u2190 All &batches"));
+    auto* back = new QPushButton(tr("\u2190 All batches"));
     back->setObjectName(QStringLiteral("backToBatches"));
-    back->setToolTip(tr("Esc or Alt+Left"));
+    back->setToolTip(tr("Esc"));
     connect(back, &QPushButton::clicked, this, &BatchPage::backWanted);
 
     auto* head = new QWidget;
@@ -121,13 +143,12 @@ QWidget* BatchPage::makeHead() {
     names->addWidget(state_, 1);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(makeEdit(tr("Record &check\u2026"), QStringLiteral("recordCheck"), &BatchPage::recordCheck));
-    buttons->addWidget(makeEdit(tr("Edit b&atch\u2026"), QStringLiteral("editBatch"), &BatchPage::editBatch));
+    buttons->addWidget(makeEdit(tr("Edit &batch\u2026"), QStringLiteral("editBatch"), &BatchPage::editBatch));
     buttons->addWidget(makeEdit(tr("Edit sess&ion\u2026"), QStringLiteral("editSession"), &BatchPage::editSession));
     buttons->addWidget(closing_ = makeEdit(QString(), QStringLiteral("closeOrReopen"), &BatchPage::closeOrReopen));
     buttons->addWidget(makeEdit(tr("De&lete batch"), QStringLiteral("deleteBatch"), &BatchPage::deleteBatch));
     buttons->addStretch();
-    buttons->addWidget(print_ =
-                           makeButton(tr("&Print preview\u2026"), QStringLiteral("printBatch"), &BatchPage::print));
+    buttons->addWidget(print_ = makeButton(tr("Print preview\u2026"), QStringLiteral("printBatch"), &BatchPage::print));
     auto* layout = new QVBoxLayout(head);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addLayout(names);
@@ -135,31 +156,13 @@ QWidget* BatchPage::makeHead() {
     return head;
 }
 
-QWidget* BatchPage::makeFacts() {
-    inWords_ = answerLabel(QStringLiteral("batchInWords"));
-    cautions_ = cautionLabel(QStringLiteral("batchCautions"));
-    facts_ = new QFormLayout;
-    facts_->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    auto* content = new QWidget;
-    auto* layout = new QVBoxLayout(content);
-    layout->addWidget(inWords_);
-    layout->addWidget(cautions_);
-    layout->addLayout(facts_);
-    layout->addStretch();
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(content);
-    scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 46);
-    return scroll;
-}
-
 void BatchPage::showView() {
     const BatchView& view = model_->view();
     const bool isWritable = !context_.workspace.isReadOnly();
     for (QPushButton* edit : edits_) edit->setEnabled(isWritable);
-    checks_->show(isWritable);
+    timeline_->show(isWritable);
+    figures_->showPhotos(isWritable);
+    figures_->showMap(isWritable);
     code_->setText(view.code);
     plant_->setText(plantNameAsHtml(view.plant));
     state_->setText(view.state);
@@ -169,39 +172,14 @@ void BatchPage::showView() {
 }
 
 void BatchPage::showSummary() {
-    const BatchView& view = model_->view();
-    while (facts_->rowCount() > 0) facts_->removeRow(0);
-    const auto addFact = [this](const QString& name, const QString& text) {
-        auto* value = new QLabel(text);
-        value->setTextFormat(Qt::PlainText);
-        value->setWordWrap(true);
-        value->setTextInteractionFlags(Qt::TextSelectableByMouse);
-        facts_->addRow(quietLabelSaying(name), value);
-    };
-    addFact(tr("Strike rate"), view.strikeRate);
-    if (view.summary) {
-        addFact(tr("Lost"), view.losses);
-        addFact(tr("Your own past"), view.past);
-    }
-    for (const NamedText& fact : view.facts) addFact(fact.name, fact.text);
-    inWords_->setText(view.summary ? QString::fromStdString(view.summary->inWords) : QString());
-    showCautions(*cautions_, view.summary ? view.summary->cautions : std::vector<std::string>());
-    curve_->setFileName(view.code);
-    chart_->setFileName(tr("%1 beside other batches", "a file's name").arg(view.code));
-    if (view.summary) {
-        curve_->setFigure(plot::rootedByDayFigure(*view.summary, view.code), report::notesOnBatch(*view.summary));
-        chart_->setFigure(plot::strikeChartFigure(view.summary->chart, view.code),
-                          report::notesOnChart(view.summary->chart));
-    } else {
-        curve_->setFigure(nullptr);
-        chart_->setFigure(nullptr);
-    }
-    print_->setEnabled(view.summary != nullptr);
+    facts_->show(!context_.workspace.isReadOnly());
+    figures_->showPictures();
+    print_->setEnabled(model_->view().summary != nullptr);
     emit sheetChanged();
 }
 
 void BatchPage::recordCheck() {
-    checks_->record();
+    timeline_->recordCheck();
 }
 
 void BatchPage::editBatch() {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// One batch: facts, the timeline of its checks, its curve against the grower's own past, its place among other batches, what the records
-// say, and every edit.
+// One batch: facts, its pictures (strip, curve against the grower's own past, place among other batches, photos), the timeline of all
+// that happened, what the records say, and every edit. Photos may be dropped on it or pasted.
 #pragma once
 
 #include <QWidget>
@@ -9,17 +9,15 @@
 
 #include "app/desktop/page.h"
 
-class QFormLayout;
 class QLabel;
 class QPushButton;
-class QTabWidget;
-class QVBoxLayout;
 
 namespace desktop {
 
+class BatchFacts;
+class BatchFigures;
 class BatchPageModel;
-class CheckTimeline;
-class FigurePanel;
+class BatchTimeline;
 
 class BatchPage : public QWidget {
     Q_OBJECT
@@ -38,10 +36,15 @@ class BatchPage : public QWidget {
     void said(const QString& sentence);
     void sheetChanged();
 
+  protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
   private:
     void build();
+    void connectTimeline();
+    void paste();
     QWidget* makeHead();
-    QWidget* makeFacts();
     QPushButton* makeEdit(const QString& text, const QString& name, void (BatchPage::*act)());
     QPushButton* makeButton(const QString& text, const QString& name, void (BatchPage::*act)());
     void showView();
@@ -55,15 +58,12 @@ class BatchPage : public QWidget {
 
     PageContext context_;
     BatchPageModel* model_;
-    CheckTimeline* checks_;
+    BatchFacts* facts_;
+    BatchFigures* figures_;
+    BatchTimeline* timeline_;
     QLabel* code_{};
     QLabel* plant_{};
     QLabel* state_{};
-    QLabel* inWords_{};
-    QLabel* cautions_{};
-    QFormLayout* facts_{};
-    QTabWidget* figures_{};
-    FigurePanel *curve_{}, *chart_{};
     std::vector<QPushButton*> edits_;  // what a logbook that is only read has no use for
     QPushButton* closing_{};
     QPushButton* print_{};

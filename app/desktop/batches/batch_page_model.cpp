@@ -5,8 +5,10 @@
 
 #include "app/desktop/printing/printed_at.h"
 #include "app/plot/number_text.h"
+#include "app/report/batch_costs.h"
 #include "app/report/batch_summary_sheet.h"
 #include "db/actions/check_actions.h"
+#include "db/actions/event_actions.h"
 #include "db/actions/session_actions.h"
 
 namespace desktop {
@@ -67,10 +69,12 @@ void BatchPageModel::refresh() {
     // After an edit the old sums stay on the screen until the new ones are there.
     auto before = view_ ? view_->summary : nullptr;
     view_.emplace();
+    printed_.reset();
     view_->record = std::move(*record);
     view_->summary = std::move(before);
     const std::vector<core::Session> sessions = workspace_.logbook().sessions();
     if (const core::Session* session = core::find(sessions, view_->record.batch.session)) view_->session = *session;
+    view_->life = plot::batchLifeOf(workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today());
     describe();
     emit viewChanged();
     askForSummary();
@@ -101,11 +105,11 @@ void BatchPageModel::describe() {
     addFact(tr("Treatment"), treatmentText(core::find(shelves.treatments, batch.treatment)));
     addFact(tr("Medium"), mediumText(core::find(shelves.media, batch.medium)));
     addFact(tr("Trial"), shelfName(shelves.trials, batch.trial));
-    addFact(tr("Note"), QString::fromStdString(batch.note));
     addFact(tr("Note of the session"), QString::fromStdString(view_->session.note));
     if (plant != nullptr && plant->isProtected)
         addFact(tr("Protected"), tr("This cultivar is protected: propagating it may need a licence."));
     view_->strikeRate = plot::percentText(tally.rooted, tally.stuck);
+    view_->costs = report::costsInWords(view_->life.expenses, tally, shelves.facts.currency);
 }
 
 void BatchPageModel::addFact(const QString& name, const QString& text) {
@@ -131,11 +135,11 @@ void BatchPageModel::tellSummary(std::shared_ptr<const core::BatchSummary> summa
     view_->strikeRate = tr("%1; %2 interval %3", "75 % (18 of 24); 95 % interval 55 to 88 %")
                             .arg(plot::percentText(sums.tally.rooted, sums.tally.stuck),
                                  plot::levelText(workspace_.shelves().facts.level), plot::limitsText(sums.asCounted));
-    view_->past = tr("no other batch of this plant by this method yet");
+    view_->past = tr("no earlier batch of this plant by this method yet");
     if (sums.past.batches > 0 && sums.past.rate)
-        view_->past = tr("%1 in %2", "71 % (84 of 118) in 6 batches")
+        view_->past = tr("%1 by %2, in %3 stuck before this one", "71 % (84 of 118) by day 28, in 6 batches")
                           .arg(plot::percentText(*sums.past.rate, sums.past.rooted, sums.past.assessed),
-                               plot::batchesText(sums.past.batches));
+                               plot::dayText(sums.past.horizonDay), plot::batchesText(sums.past.batches));
     QStringList losses;
     for (const core::LossByCause& loss : sums.losses)
         losses.append(tr("%1 (%2)", "rot (3)").arg(QString::fromStdString(loss.cause), plot::countText(loss.count)));
@@ -146,7 +150,15 @@ void BatchPageModel::tellSummary(std::shared_ptr<const core::BatchSummary> summa
 std::shared_ptr<const report::Sheet> BatchPageModel::sheet() const {
     if (!view_ || !view_->summary) return nullptr;
     return std::make_shared<const report::Sheet>(report::batchSummarySheet(
-        view_->record, view_->session, *view_->summary, workspace_.shelves(), printedAt(workspace_)));
+        view_->record, view_->session, *view_->summary, workspace_.shelves(), printedAt(workspace_), printedEvents()));
+}
+
+const report::BatchEvents& BatchPageModel::printedEvents() const {
+    // The window asks for the sheet whenever something changes: the photos are read once.
+    if (!printed_)
+        printed_ = std::make_shared<const report::BatchEvents>(
+            report::batchEventsOf(workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today()));
+    return *printed_;
 }
 
 Outcome BatchPageModel::record(const core::Check& check) {
@@ -187,8 +199,47 @@ Outcome BatchPageModel::remove() {
     return workspace_.run([&](db::Logbook& logbook) { return db::deleteBatch(logbook, batch_); });
 }
 
+Outcome BatchPageModel::keepNote(const QString& note) {
+    core::Batch batch = view_->record.batch;
+    batch.note = note.trimmed().toStdString();
+    return change(batch);
+}
+
+Outcome BatchPageModel::keep(const db::StationVisit& visit) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::keepVisit(logbook, visit, now()); });
+}
+
+Outcome BatchPageModel::remove(const core::Care& care) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::deleteCare(logbook, care); });
+}
+
+Outcome BatchPageModel::keep(const core::Expense& expense) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::keepExpense(logbook, expense, workspace_.today()); });
+}
+
+Outcome BatchPageModel::remove(const core::Expense& expense) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::deleteExpense(logbook, expense); });
+}
+
+Outcome BatchPageModel::add(std::vector<core::PhotoRecord> photos) {
+    return workspace_.run(
+        [&](db::Logbook& logbook) { return db::addPhotos(logbook, std::move(photos), workspace_.today()); });
+}
+
+Outcome BatchPageModel::change(const core::Photo& photo) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::changePhoto(logbook, photo, workspace_.today()); });
+}
+
+Outcome BatchPageModel::remove(const core::Photo& photo) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::deletePhoto(logbook, photo); });
+}
+
+core::ImageBytes BatchPageModel::imageOf(core::PhotoId photo) const {
+    return workspace_.logbook().photoImage(photo);
+}
+
 int BatchPageModel::batchesOfSession() const {
-    const std::vector<core::BatchLine> lines = workspace_.logbook().batchLines();
+    const std::vector<core::BatchLine>& lines = workspace_.batchLines();
     return static_cast<int>(std::count_if(lines.begin(), lines.end(), [this](const core::BatchLine& line) {
         return line.batch.session == view_->session.id;
     }));

@@ -10,12 +10,15 @@
 
 #include "app/desktop/background/latest_answer.h"
 #include "app/desktop/workspace.h"
+#include "app/plot/batch_life.h"
 #include "core/comparison/batch_summary.h"
 #include "core/records.h"
+#include "db/actions/station_actions.h"
 
 namespace report {
+struct BatchEvents;
 struct Sheet;
-}
+}  // namespace report
 
 namespace desktop {
 
@@ -27,6 +30,7 @@ struct NamedText {
 struct BatchView {
     core::BatchRecord record;
     core::Session session;
+    plot::BatchLife life;
     QString code;
     QString plant;  // full name
     QString state;  // "open", "closed on 14 March 2026: ..."
@@ -38,6 +42,7 @@ struct BatchView {
     QString strikeRate;
     QString past;
     QString losses;
+    QString costs;
 };
 
 class BatchPageModel : public QObject {
@@ -54,6 +59,7 @@ class BatchPageModel : public QObject {
     [[nodiscard]] const BatchView& view() const { return *view_; }
     [[nodiscard]] const core::Shelves& shelves() const { return workspace_.shelves(); }
     [[nodiscard]] core::Date today() const { return workspace_.today(); }
+    [[nodiscard]] core::Moment now() const { return workspace_.clock()(); }
     /// Empty while the sums are still running.
     [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const;
 
@@ -66,6 +72,16 @@ class BatchPageModel : public QObject {
     Outcome close(core::Date on, const QString& reason);
     Outcome reopen();
     Outcome remove();
+    Outcome keepNote(const QString& note);
+    Outcome keep(const db::StationVisit& visit);
+    Outcome remove(const core::Care& care);
+    Outcome keep(const core::Expense& expense);
+    Outcome remove(const core::Expense& expense);
+    /// Of whichever batch each names: another may be shown by the time that its picture is ready.
+    Outcome add(std::vector<core::PhotoRecord> photos);
+    Outcome change(const core::Photo& photo);
+    Outcome remove(const core::Photo& photo);
+    [[nodiscard]] core::ImageBytes imageOf(core::PhotoId photo) const;
     /// How many batches the session has, this one included.
     [[nodiscard]] int batchesOfSession() const;
 
@@ -78,6 +94,7 @@ class BatchPageModel : public QObject {
   private:
     void refresh();
     void describe();
+    [[nodiscard]] const report::BatchEvents& printedEvents() const;
     void addFact(const QString& name, const QString& text);
     void askForSummary();
     void tellSummary(std::shared_ptr<const core::BatchSummary> summary);
@@ -85,6 +102,7 @@ class BatchPageModel : public QObject {
     Workspace& workspace_;
     core::BatchId batch_;
     std::optional<BatchView> view_;
+    mutable std::shared_ptr<const report::BatchEvents> printed_;
     LatestAnswer<std::shared_ptr<const core::BatchSummary>> sums_{this};
 };
 

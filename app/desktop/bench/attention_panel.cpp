@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/desktop/bench/attention_model.h"
 #include "app/desktop/widgets/table_manners.h"
@@ -34,6 +35,10 @@ void AttentionPanel::show(std::vector<AttentionRow> rows, bool isLooking) {
     const bool hasRows = !rows.empty();
     model_->show(std::move(rows));
     table_->resizeColumnToContents(AttentionModel::Subject);
+    table_->setVisible(hasRows);
+    constexpr int mostShown = 5;
+    const int rowHeight = table_->verticalHeader()->defaultSectionSize();
+    table_->setMinimumHeight(rowHeight * (std::min(mostShown, model_->rowCount()) + 1) + 2 * table_->frameWidth());
     state_->setText(isLooking ? tr("Comparing open batches with your earlier ones…")
                     : hasRows
                         ? tr("So few in an open batch would come less than once in a hundred batches by luck.")

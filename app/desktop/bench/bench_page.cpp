@@ -88,20 +88,15 @@ QWidget* BenchPage::makeHead() {
 }
 
 QWidget* BenchPage::makeDay() {
-    auto* upper = new QSplitter(Qt::Horizontal, this);
-    upper->setObjectName("benchUpperSplitter");
-    upper->setChildrenCollapsible(false);
-    upper->addWidget(makeDue());
-    upper->addWidget(makeAttention());
-    upper->setStretchFactor(0, 3);
-    upper->setStretchFactor(1, 2);
     auto* day = new QSplitter(Qt::Vertical, this);
     day->setObjectName("benchSplitter");
     day->setChildrenCollapsible(false);
-    day->addWidget(upper);
+    day->addWidget(makeDue());
+    day->addWidget(makeAttention());
     day->addWidget(makeStations());
     day->setStretchFactor(0, 3);
-    day->setStretchFactor(1, 2);
+    day->setStretchFactor(1, 0);
+    day->setStretchFactor(2, 2);
     return day;
 }
 

@@ -40,7 +40,7 @@ void FillDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
     taken.setWidth(qRound(bar.width() * share.toDouble()));
     taken = QStyle::visualRect(option.direction, bar, taken);
     painter->save();
-    painter->fillRect(taken, isSelected ? ink : accentColour(option.palette));
+    painter->fillRect(taken, isSelected ? ink : option.palette.color(QPalette::Highlight));
     painter->setPen(isSelected ? ink : edgeColour(option.palette));
     painter->drawRect(bar.adjusted(0, 0, -1, -1));
     QRect place = option.rect.adjusted(barWidth(option.fontMetrics) + 2 * gap(option.fontMetrics), 0, 0, 0);

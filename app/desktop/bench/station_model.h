@@ -13,7 +13,7 @@ class StationModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    enum Column { Name, Places, Undecided, Since, Plants, Readings, ColumnCount };
+    enum Column { Name, Places, Undecided, Since, Readings, Plants, ColumnCount };
 
     using QAbstractTableModel::QAbstractTableModel;
 

@@ -133,6 +133,7 @@ void ComparisonChooser::build() {
 QWidget* ComparisonChooser::makeMargin() {
     margin_ = new QLineEdit;
     margin_->setObjectName(QStringLiteral("margin"));
+    margin_->setAccessibleName(tr("As good as, within so many of 100"));
     margin_->setAlignment(Qt::AlignRight);
     margin_->setMaxLength(6);
     margin_->setMaximumWidth(fontMetrics().averageCharWidth() * 9);

@@ -82,6 +82,7 @@ QHBoxLayout* PositionLookDialog::makeHead() {
     batches_->setMinimumContentsLength(28);
     day_ = new DateEdit(context_.workspace.today(), this);
     day_->line()->setObjectName(QStringLiteral("lookDay"));
+    day_->line()->setAccessibleName(tr("Checked on"));
     day_->setDate(context_.workspace.today());
     auto* head = new QHBoxLayout;
     head->addWidget(labelFor(tr("&Station"), stations_));

@@ -35,15 +35,22 @@ PrintPreview::PrintPreview(std::shared_ptr<const report::Sheet> sheet, const QSt
                            const PageContext& context, QWidget* parent)
     : QDialog(parent),
       context_(context),
-      sheet_(std::move(sheet)),
-      fileName_(asFileName(fileName)),
+      printout_{.title = sheet->title,
+                .fileName = asFileName(fileName),
+                .paint = [sheet](QPagedPaintDevice& device) { report::printTo(*sheet, device); },
+                .write = [this, sheet](const QString& file) { report::writePdf(*sheet, file, paper()); },
+                .page = [this] { return QPageSize(paper() == report::Paper::A4 ? QPageSize::A4 : QPageSize::Letter); }},
       printer_(std::make_unique<QPrinter>(QPrinter::HighResolution)) {
-    setObjectName(QStringLiteral("printPreview"));
-    setWindowTitle(tr("Print preview: %1").arg(sheet_->title));
-    build();
-    choosePaper();
-    const int em = fontMetrics().height();
-    resize(em * 46, em * 42);
+    build(makePaperChoice());
+}
+
+PrintPreview::PrintPreview(Printout printout, QWidget* choices, const PageContext& context, QWidget* parent)
+    : QDialog(parent),
+      context_(context),
+      printout_(std::move(printout)),
+      printer_(std::make_unique<QPrinter>(QPrinter::HighResolution)) {
+    printout_.fileName = asFileName(printout_.fileName);
+    build(choices);
 }
 
 PrintPreview::~PrintPreview() = default;
@@ -52,7 +59,9 @@ report::Paper PrintPreview::paper() const {
     return static_cast<report::Paper>(paper_->currentData().toInt());
 }
 
-void PrintPreview::build() {
+void PrintPreview::build(QWidget* choices) {
+    setObjectName(QStringLiteral("printPreview"));
+    setWindowTitle(tr("Print preview: %1").arg(printout_.title));
     pages_ = new QPrintPreviewWidget(printer_.get(), this);
     pages_->setObjectName(QStringLiteral("pages"));
     pages_->setAccessibleName(tr("The pages as they will be printed"));
@@ -60,24 +69,35 @@ void PrintPreview::build() {
     pages_->setZoomMode(QPrintPreviewWidget::FitToWidth);
     connect(pages_, &QPrintPreviewWidget::previewChanged, this, &PrintPreview::showPaging);
     connect(pages_, &QPrintPreviewWidget::paintRequested, this,
-            [this](QPrinter* printer) { report::printTo(*sheet_, *printer); });
+            [this](QPrinter* printer) { printout_.paint(*printer); });
     auto* layout = new QVBoxLayout(this);
-    layout->addWidget(makeBar());
+    layout->addWidget(makeBar(choices));
     layout->addWidget(pages_, 1);
     save_->setFocus();
+    refresh();
+    const int em = fontMetrics().height();
+    resize(em * 46, em * 42);
 }
 
-QWidget* PrintPreview::makeBar() {
+QWidget* PrintPreview::makePaperChoice() {
     paper_ = new QComboBox;
     paper_->setObjectName(QStringLiteral("paper"));
     paper_->addItem(tr("A4"), static_cast<int>(report::Paper::A4));
     paper_->addItem(tr("Letter"), static_cast<int>(report::Paper::Letter));
     const QString usual = QString::fromStdString(context_.workspace.shelves().facts.paper);
     paper_->setCurrentIndex(paper_->findData(static_cast<int>(report::paperFrom(usual))));
-    connect(paper_, &QComboBox::currentIndexChanged, this, &PrintPreview::choosePaper);
+    connect(paper_, &QComboBox::currentIndexChanged, this, &PrintPreview::refresh);
     auto* label = new QLabel(tr("P&aper"));
     label->setBuddy(paper_);
+    auto* choice = new QWidget;
+    auto* row = new QHBoxLayout(choice);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(label);
+    row->addWidget(paper_);
+    return choice;
+}
 
+QWidget* PrintPreview::makeBar(QWidget* choices) {
     save_ = new QPushButton(tr("&Save as PDF\u2026"));
     save_->setObjectName(QStringLiteral("savePdf"));
     save_->setDefault(true);
@@ -91,8 +111,7 @@ QWidget* PrintPreview::makeBar() {
     auto* bar = new QWidget;
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(label);
-    row->addWidget(paper_);
+    row->addWidget(choices);
     row->addSpacing(fontMetrics().height());
     row->addWidget(makePaging());
     row->addStretch();
@@ -139,21 +158,21 @@ void PrintPreview::showEvent(QShowEvent* event) {
     pages_->fitToWidth();
 }
 
-void PrintPreview::choosePaper() {
-    printer_->setPageSize(QPageSize(paper() == report::Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+void PrintPreview::refresh() {
+    printer_->setPageSize(printout_.page());
     printer_->setPageOrientation(QPageLayout::Portrait);
     pages_->updatePreview();
 }
 
 void PrintPreview::savePdf() {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString file =
-        context_.prompts.pickFileToSave(this, {.title = tr("Save as PDF"),
-                                               .place = tr("%1/%2.pdf", "folder and file name").arg(folder, fileName_),
-                                               .filter = tr("PDF documents (*.pdf)"),
-                                               .suffix = QStringLiteral("pdf")});
+    const QString file = context_.prompts.pickFileToSave(
+        this, {.title = tr("Save as PDF"),
+               .place = tr("%1/%2.pdf", "folder and file name").arg(folder, printout_.fileName),
+               .filter = tr("PDF documents (*.pdf)"),
+               .suffix = QStringLiteral("pdf")});
     if (file.isEmpty()) return;
-    if (!context_.workspace.attemptWithout([&] { report::writePdf(*sheet_, file, paper()); })) return;
+    if (!context_.workspace.attemptWithout([&] { printout_.write(file); })) return;
     emit said(tr("Saved %1.").arg(QFileInfo(file).fileName()));
     accept();
 }
@@ -162,7 +181,7 @@ void PrintPreview::print() {
     auto* dialog = new QPrintDialog(printer_.get(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, qOverload<>(&QDialog::accepted), this, [this] {
-        report::printTo(*sheet_, *printer_);
+        printout_.paint(*printer_);
         emit said(tr("Sent to the printer %1.").arg(printer_->printerName()));
         accept();
     });

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-// Shows a print-out as its pages before it goes anywhere: paper A4 or Letter, save as PDF, print. Never blocks.
+// Shows a print-out as its pages before it goes anywhere: what can be chosen about it, save as PDF, print. Never blocks.
 #pragma once
 
 #include <QDialog>
 #include <memory>
 
 #include "app/desktop/page.h"
+#include "app/desktop/printing/printout.h"
 #include "app/report/pdf.h"
 
 class QComboBox;
@@ -23,9 +24,12 @@ class PrintPreview : public QDialog {
     /// `fileName` is proposed when saving: "B260047K" becomes "B260047K.pdf".
     PrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName, const PageContext& context,
                  QWidget* parent = nullptr);
+    /// Anything else that prints, with `choices` at the head of the window; call refresh() when one was made.
+    PrintPreview(Printout printout, QWidget* choices, const PageContext& context, QWidget* parent = nullptr);
     ~PrintPreview() override;
 
-    [[nodiscard]] report::Paper paper() const;
+    [[nodiscard]] report::Paper paper() const;  // of a sheet
+    void refresh();
 
   protected:
     void showEvent(QShowEvent* event) override;
@@ -34,18 +38,17 @@ class PrintPreview : public QDialog {
     void said(const QString& sentence);
 
   private:
-    void build();
-    QWidget* makeBar();
+    void build(QWidget* choices);
+    QWidget* makeBar(QWidget* choices);
+    QWidget* makePaperChoice();
     QWidget* makePaging();
-    void choosePaper();
     void turnTo(int page);
     void showPaging();
     void savePdf();
     void print();
 
     PageContext context_;
-    std::shared_ptr<const report::Sheet> sheet_;
-    QString fileName_;
+    Printout printout_;
     std::unique_ptr<QPrinter> printer_;
     QPrintPreviewWidget* pages_{};
     QComboBox* paper_{};

@@ -60,6 +60,7 @@ ShelvesPage::ShelvesPage(const PageContext& context, QWidget* parent)
       title_(new Headline) {
     setObjectName(QStringLiteral("shelvesPage"));
     list_->setObjectName(QStringLiteral("shelfList"));
+    list_->setAccessibleName(tr("Shelves"));
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
     auto* caption = new QLabel(tr("&Shelves"));

@@ -43,7 +43,12 @@ class Batches : public pages::Desk {
     }
 
     QTableView& table() { return named<QTableView>(*page_, "batchTable"); }
-    QTableView& checks() { return named<QTableView>(*page_, "checkTable"); }
+    QTableView& timeline() { return named<QTableView>(*page_, "timeline"); }
+    /// Its row in the timeline, where the first is the sticking.
+    void chooseCheck(int number) {
+        timeline().selectRow(number + 1);
+        timeline().setFocus();
+    }
     QString shown(int row, int column) { return table().model()->index(row, column).data().toString(); }
 
     void open(const std::string& code) { page_->showBatch(logbook().batchWithCode(code)); }
@@ -102,9 +107,8 @@ TEST_F(Batches, EnterOpensABatchAndEscapeComesBack) {
 
 TEST_F(Batches, RefusesToChangeAFigureOfLastMonthThatLaterChecksForbid) {
     open("B260001A");
-    const pages::Obeys rules(checks().model());
-    checks().selectRow(0);
-    checks().setFocus();
+    const pages::Obeys rules(timeline().model());
+    chooseCheck(0);
     press(Qt::Key_Return);
     auto* dialog = pages::opened<desktop::CheckDialog>(*page_);
     ASSERT_NE(dialog, nullptr);
@@ -127,8 +131,7 @@ TEST_F(Batches, RefusesToChangeAFigureOfLastMonthThatLaterChecksForbid) {
 
 TEST_F(Batches, CarriesThroughAChangeThatAllLaterChecksAllow) {
     open("B260001A");
-    checks().selectRow(0);
-    checks().setFocus();
+    chooseCheck(0);
     press(Qt::Key_F2);
     auto* dialog = pages::opened<desktop::CheckDialog>(*page_);
     ASSERT_NE(dialog, nullptr);
@@ -138,7 +141,7 @@ TEST_F(Batches, CarriesThroughAChangeThatAllLaterChecksAllow) {
     EXPECT_EQ(batch("B260001A").checks[0].rooted, 11);
     EXPECT_TRUE(workspace_.undo());
     EXPECT_EQ(batch("B260001A").checks[0].rooted, 9);
-    EXPECT_EQ(checks().model()->index(0, 2).data().toString(), QStringLiteral("+9"));
+    EXPECT_TRUE(timeline().model()->index(1, 3).data().toString().startsWith(QStringLiteral("+9 rooted")));
 }
 
 TEST_F(Batches, RecordsACheckOfToday) {
@@ -153,18 +156,17 @@ TEST_F(Batches, RecordsACheckOfToday) {
     ASSERT_EQ(record.checks.size(), 1u);
     EXPECT_EQ(record.checks[0].checkedOn, support::today());
     EXPECT_EQ(record.checks[0].rooted, 7);
-    EXPECT_EQ(checks().model()->rowCount(), 1);
+    EXPECT_EQ(timeline().model()->rowCount(), 2);
 }
 
 TEST_F(Batches, DeletesACheckAtOnceAndUndoBringsItBack) {
     open("B260001A");
-    checks().selectRow(1);
-    checks().setFocus();
+    chooseCheck(1);
     press(Qt::Key_Delete);
     EXPECT_EQ(batch("B260001A").checks.size(), 2u);
     EXPECT_TRUE(workspace_.undo());
     EXPECT_EQ(batch("B260001A").checks.size(), 3u);
-    EXPECT_EQ(checks().model()->rowCount(), 3);
+    EXPECT_EQ(timeline().model()->rowCount(), 4);
 }
 
 TEST_F(Batches, DeletesABatchWithoutAskingAndUndoBringsItBackWithItsChecks) {

@@ -9,6 +9,7 @@
 #include "app/desktop/positions/position_map_model.h"
 #include "app/desktop/positions/position_map_panel.h"
 #include "app/desktop/positions/position_map_view.h"
+#include "app/plot/figure_font.h"
 #include "app/plot/palette.h"
 #include "tests/desktop/pages/desk.h"
 
@@ -107,6 +108,27 @@ TEST_F(PositionMap, DrawsNoTwoStatesAlikeEvenInBlackAndWhite) {
     }
     for (std::size_t one = 0; one < pictures.size(); ++one)
         for (std::size_t other = 0; other < one; ++other) EXPECT_NE(pictures[one], pictures[other]) << one << other;
+}
+
+TEST_F(PositionMap, FitsOnPaperWithItsLettersAndNumbers) {
+    const core::BatchRecord record = aPlacedBatch();
+    core::Station tray = station(16, 25);
+    tray.isStaggered = true;
+    model_.show(tray, {record}, {});
+    const auto figure = plot::positionMapFigure(model_.picture(), "Tub north", "Rows are lettered from the back.", {});
+    QImage page(800, 560, QImage::Format_RGB32);
+    QPainter painter(&page);
+    painter.setFont(plot::figureFont(9));
+    const plot::Drawing drawing = figure->paint(painter, page.rect(), plot::Palette::onPaper());
+    painter.end();
+    QStringList texts;
+    for (const plot::DrawnText& text : drawing.texts) {
+        EXPECT_TRUE(QRectF(page.rect()).contains(text.area)) << text.text.toStdString();
+        texts << text.text;
+    }
+    EXPECT_TRUE(texts.contains(QStringLiteral("P")));
+    EXPECT_TRUE(texts.contains(QStringLiteral("25")));
+    EXPECT_TRUE(drawing.hints.empty());  // nothing had to be cut short
 }
 
 TEST_F(PositionMap, PutsStaggeredRowsHalfAStepToTheRight) {

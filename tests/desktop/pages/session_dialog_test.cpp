@@ -11,7 +11,10 @@
 #include <QSignalSpy>
 #include <QTableView>
 #include <algorithm>
+#include <cstdio>
 
+#include "app/desktop/methods/method_dialog.h"
+#include "app/desktop/printing/print_preview.h"
 #include "app/desktop/session/allocation_table_model.h"
 #include "app/desktop/session/session_model.h"
 #include "app/desktop/session/split_dialog.h"
@@ -51,15 +54,39 @@ class NewSession : public pages::Desk {
         grid().setFocus();
     }
 
+    /// Types as a person does: while offers are shown, the keys go to them.
+    void typeOrOffer(const QString& text) {
+        for (const QChar letter : text) key(letter.toLatin1());
+    }
+    template <class Key>
+    void key(Key which, Qt::KeyboardModifiers with = Qt::NoModifier) {
+        QWidget* popup = QApplication::activePopupWidget();
+        QTest::keyClick(popup != nullptr ? popup : QApplication::focusWidget(), which, with);
+        QCoreApplication::processEvents();
+        keys_ += 1 + (with == Qt::NoModifier ? 0 : 1);
+    }
+    void keysOf(const QString& text) { typeOrOffer(text), key(Qt::Key_Return); }
+
     /// Types one cell and goes on.
     void enter(const QString& text) {
         if (!text.isEmpty()) type(text);
         press(Qt::Key_Return);
     }
 
-    /// From plant to note; an empty text leaves a cell as it stands.
+    /// From plant to count, then a note, whatever Enter would do; an empty text leaves a cell as it stands.
     void enterRow(const QStringList& cells) {
-        for (const QString& text : cells) enter(text);
+        using enum SessionColumn;
+        const int row = grid().currentIndex().row();
+        for (const SessionColumn column : {Plant, StockPlant, CuttingKind, Treatment, Station, Medium}) {
+            goTo(row, column);
+            enter(cells[column < Method ? static_cast<int>(column) : 5]);
+        }
+        if (!cells[7].isEmpty()) {
+            goTo(row, Note);
+            enter(cells[7]);
+        }
+        goTo(row, Count);
+        enter(cells[6]);
     }
 
     QString nameOf(core::StationId station) {
@@ -85,7 +112,18 @@ class NewSession : public pages::Desk {
     }
 
     std::unique_ptr<SessionDialog> dialog_;
+    int keys_{};
 };
+
+/// Three plants and four stations on the shelves, nothing stuck yet.
+core::Records shelvesForTwelve() {
+    core::Records records = support::recordsOf({});
+    core::Plant weigela;
+    weigela.id = {103};
+    weigela.botanicalName = "Weigela florida";
+    records.shelves.plants.push_back(weigela);
+    return records;
+}
 
 TEST_F(NewSession, SavesSeveralBatchesTypedWithTheKeyboardAlone) {
     const pages::Obeys rules(grid().model());
@@ -96,7 +134,7 @@ TEST_F(NewSession, SavesSeveralBatchesTypedWithTheKeyboardAlone) {
     enterRow({"Weigela florida", "by the shed", "heel", "", nameOf(support::tubSouth), "", "12", ""});
     press(Qt::Key_Return, Qt::ControlModifier);
 
-    EXPECT_FALSE(dialog_->isVisible());
+    EXPECT_TRUE(named<QWidget>(*dialog_, "savedSession").isVisible()) << "with the codes, to write them down or print";
     const std::vector<core::BatchLine> lines = logbook().batchLines();
     ASSERT_EQ(lines.size(), before + 3);
     const core::Session session = logbook().sessions().back();
@@ -114,15 +152,26 @@ TEST_F(NewSession, SavesSeveralBatchesTypedWithTheKeyboardAlone) {
     EXPECT_EQ(logbook().batchLines().size(), before);
 }
 
-TEST_F(NewSession, TakesAnOfferWithOneEnterAndGoesOn) {
-    type(QStringLiteral("heb"));
+TEST_F(NewSession, TakesTheMarkedOfferWithOneEnterAndGoesOn) {
+    typeOrOffer(QStringLiteral("heb"));
     const auto* completer = qobject_cast<QLineEdit*>(QApplication::focusWidget())->completer();
     ASSERT_NE(completer, nullptr);
     ASSERT_TRUE(completer->popup()->isVisible());
-    QTest::keyClick(completer->popup(), Qt::Key_Down);
+    EXPECT_EQ(completer->popup()->currentIndex().data().toString(), nameOf(support::hebe));
+    EXPECT_EQ(qobject_cast<QLineEdit*>(QApplication::focusWidget())->text(), "heb") << "the field keeps what is typed";
     QTest::keyClick(completer->popup(), Qt::Key_Return);
     ASSERT_TRUE(pages::comesTrue([&] { return grid().currentIndex().column() == 1; }));
     EXPECT_EQ(cell(0, SessionColumn::Plant), nameOf(support::hebe));
+}
+
+TEST_F(NewSession, TakesWhatWasTypedWhenTheOfferIsTurnedDown) {
+    typeOrOffer(QStringLiteral("Hebe"));
+    ASSERT_TRUE(QApplication::activePopupWidget());
+    QTest::keyClick(QApplication::activePopupWidget(), Qt::Key_Escape);
+    EXPECT_FALSE(QApplication::activePopupWidget());
+    EXPECT_TRUE(dialog_->isVisible());
+    press(Qt::Key_Return);
+    EXPECT_EQ(cell(0, SessionColumn::Plant), "Hebe");
 }
 
 TEST_F(NewSession, TakesWhatWasTypedWithOneEnterWhileOffersAreShown) {
@@ -277,6 +326,182 @@ TEST_F(NewSession, SaysWhenAStationIsTooFullButSavesAllTheSame) {
         << named<QLabel>(*dialog_, "notes").text().toStdString();
     press(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_EQ(logbook().batchLines().size(), 1u);
+}
+
+TEST_F(NewSession, OfTwelveBatchesOverThreePlantsTakesAtMost120Keys) {
+    fill(shelvesForTwelve());
+    open();
+    keys_ = 2;  // Ctrl+N has opened it
+    const char* stations[] = {"n", "s", "w", "e"};
+    int count = 12;
+    for (const char* plant : {"h", "d", "w"}) {
+        const bool isFirst = keys_ == 2;
+        keysOf(plant);
+        // The copied row brings kind and treatment; its stock plant comes with the plant.
+        for (const char* typed : {isFirst ? "g" : "", isFirst ? "st" : "", isFirst ? "i" : ""}) keysOf(typed);
+        for (int station = 0; station < 4; ++station) {
+            if (station > 0) keysOf("");  // the plant stays
+            keysOf(stations[station]);
+            keysOf(isFirst && station == 0 ? "c" : "");  // medium
+            keysOf(QString::number(count++));
+        }
+    }
+    key(Qt::Key_Return, Qt::ControlModifier);
+    key(Qt::Key_Return);  // Close, on what was saved
+    std::printf("keystrokes for a session of 12 batches: %d\n", keys_);
+    RecordProperty("keystrokes", keys_);
+    EXPECT_EQ(keys_, 106) << "the figure that docs/manual/first_batch.md gives";
+    EXPECT_LE(keys_, 120);
+    EXPECT_FALSE(dialog_->isVisible());
+
+    const std::vector<core::BatchLine> lines = logbook().batchLines();
+    ASSERT_EQ(lines.size(), 12U);
+    const core::StationId placed[] = {support::tubNorth, support::tubSouth, support::benchWest, support::benchEast};
+    const core::PlantId plants[] = {support::hebe, support::deutzia, {103}};
+    for (std::size_t number = 0; number < 12; ++number) {
+        const core::Batch& batch = lines[number].batch;
+        EXPECT_EQ(batch.plant, plants[number / 4]) << number;
+        EXPECT_EQ(batch.station, placed[number % 4]) << number;
+        EXPECT_EQ(batch.stuck, 12 + static_cast<int>(number));
+        EXPECT_EQ(batch.treatment, support::weakGel);
+        EXPECT_EQ(batch.cuttingKind, support::stemTip);
+        EXPECT_EQ(batch.medium, support::coirMix);
+        const auto positions = core::positionsFrom(batch.positions);
+        ASSERT_TRUE(positions);
+        EXPECT_EQ(std::ssize(*positions), batch.stuck) << "positions fill themselves";
+    }
+    EXPECT_EQ(lines[0].batch.stockPlant, support::hebeByTheGate);
+    EXPECT_EQ(lines[4].batch.stockPlant, support::deutziaInThePotYard);
+    EXPECT_FALSE(lines[8].batch.stockPlant.isSet()) << "no stock plant of another plant";
+    EXPECT_TRUE(workspace_.undo());
+    EXPECT_TRUE(logbook().batchLines().empty()) << "one step for all twelve";
+}
+
+TEST_F(NewSession, MakesAFirstBatchInAnEmptyLogbookInFewKeys) {
+    core::Records empty;
+    empty.shelves = core::startingShelves();
+    fill(empty);
+    open();
+    keys_ = 2;  // Ctrl+N
+    const QString plant = QStringLiteral("Weigela florida"), station = QStringLiteral("Tub 1");
+    keysOf(plant);
+    for (int cells = 0; cells < 3; ++cells) keysOf("");  // stock plant, kind, treatment
+    keysOf(station);
+    named<QPushButton>(*dialog_, "newStation").click();  // Alt+T, which offscreen windows don't get
+    keys_ += 2;
+    auto* described = pages::opened<desktop::StationDialog>(*dialog_);
+    ASSERT_NE(described, nullptr);
+    ASSERT_TRUE(pages::comesTrue([&] { return described->isVisible(); }));
+    QTest::keyClick(described, Qt::Key_Return);
+    ++keys_;
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(pages::comesTrue([&] { return QApplication::focusWidget() == &grid(); }));
+    keysOf("");  // the station, as described
+    keysOf("");  // no medium
+    keysOf("24");
+    key(Qt::Key_Return, Qt::ControlModifier);
+    key(Qt::Key_Return);
+    const int names = static_cast<int>(plant.size() + station.size());
+    std::printf("keystrokes for a first batch, without the names: %d\n", keys_ - names);
+    EXPECT_EQ(keys_ - names, 17) << "the figure that docs/manual/first_batch.md gives";
+    ASSERT_EQ(logbook().batchLines().size(), 1U);
+    const core::Batch& batch = logbook().batchLines().front().batch;
+    EXPECT_EQ(batch.stuck, 24);
+    EXPECT_EQ(core::find(workspace_.shelves().stations, batch.station)->name, "Tub 1");
+    EXPECT_EQ(core::find(workspace_.shelves().methods, batch.method)->name, "aerated water");
+    EXPECT_TRUE(workspace_.undo());
+    EXPECT_TRUE(workspace_.shelves().plants.empty()) << "the plant and the station go with it";
+    EXPECT_TRUE(workspace_.shelves().stations.empty());
+}
+
+TEST_F(NewSession, StartsFromTheLastSessionAndSavesOnlyWhatIsAccepted) {
+    named<QPushButton>(*dialog_, "startFromLast").click();
+    ASSERT_EQ(grid().model()->rowCount(), 2);
+    EXPECT_EQ(cell(0, SessionColumn::Count), "24");
+    EXPECT_EQ(cell(1, SessionColumn::Station), nameOf(support::benchWest));
+    EXPECT_TRUE(named<QLabel>(*dialog_, "sums").text().startsWith("0 batches"));
+    goTo(1, SessionColumn::Count);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(named<QLabel>(*dialog_, "sums").text().startsWith("1 batch,"));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(logbook().sessions().back().date, support::today());
+    EXPECT_EQ(logbook().batchLines().size(), 3U);
+}
+
+TEST_F(NewSession, TakesAllOfTheLastSessionAtOnce) {
+    named<QPushButton>(*dialog_, "startFromLast").click();
+    EXPECT_FALSE(named<QPushButton>(*dialog_, "startFromLast").isVisible());
+    named<QPushButton>(*dialog_, "acceptAll").click();
+    EXPECT_FALSE(named<QPushButton>(*dialog_, "acceptAll").isVisible());
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(logbook().batchLines().size(), 4U);
+}
+
+TEST_F(NewSession, FillsPositionsFromThoseThatAreFree) {
+    core::BatchRecord standing = support::aBatch().stuck(3);
+    standing.batch.positions = "A1-A3";
+    fill(support::recordsOf({standing}));
+    open();
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "4", ""});
+    EXPECT_EQ(cell(0, SessionColumn::Positions), "A4-A7");
+    goTo(1, SessionColumn::Positions);
+    enter("B1-B4");
+    EXPECT_EQ(cell(1, SessionColumn::Positions), "B1-B4");
+    goTo(0, SessionColumn::Count);
+    enter("8");
+    EXPECT_EQ(cell(0, SessionColumn::Positions), "A4-A10, B5") << "past what was typed below";
+    EXPECT_TRUE(named<QLabel>(*dialog_, "room").text().contains("Tub north 45 of 60"))
+        << named<QLabel>(*dialog_, "room").text().toStdString();
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(logbook().batchLines().size(), 3U);
+    EXPECT_EQ(logbook().batchLines().back().batch.positions, "B1-B4");
+}
+
+TEST_F(NewSession, MarksPositionsThatCannotBe) {
+    core::BatchRecord standing = support::aBatch().stuck(3);
+    standing.batch.positions = "A1-A3";
+    fill(support::recordsOf({standing}));
+    open();
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "4", ""});
+    for (const char* typed : {"A1-A4", "A4-A6", "Z99", "by the window"}) {
+        goTo(0, SessionColumn::Positions);
+        enter(typed);
+        const QModelIndex at = grid().model()->index(0, static_cast<int>(SessionColumn::Positions));
+        EXPECT_FALSE(at.data(desktop::SessionGridModel::FaultRole).toString().isEmpty()) << typed;
+        EXPECT_EQ(cell(0, SessionColumn::Positions), typed) << "nothing typed is lost";
+    }
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(logbook().batchLines().size(), 1U);
+}
+
+TEST_F(NewSession, LeavesPositionsBlankWhereOlderBatchesDoNotSayWhereTheyStand) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "4", ""});
+    EXPECT_EQ(cell(0, SessionColumn::Positions), "");
+}
+
+TEST_F(NewSession, PrintsLabelsAndTheSessionSheetOfWhatWasSaved) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "24", ""});
+    press(Qt::Key_Return, Qt::ControlModifier);
+    auto& table = named<QTableView>(*dialog_, "savedBatches");
+    EXPECT_EQ(table.model()->index(0, 0).data().toString().toStdString(), logbook().batchLines().back().batch.code);
+    for (const char* button : {"printLabels", "printSessionSheet"}) {
+        named<QPushButton>(*dialog_, button).click();
+        auto* preview = pages::opened<desktop::PrintPreview>(*dialog_);
+        ASSERT_NE(preview, nullptr) << button;
+        preview->reject();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+}
+
+TEST_F(NewSession, SaysHowASplitIsWorkedOut) {
+    enterRow({nameOf(support::hebe), "", "", "", nameOf(support::tubNorth), "", "25", ""});
+    goTo(0, SessionColumn::Count);
+    auto* split = splitOver({support::tubNorth, support::benchWest});
+    ASSERT_NE(split, nullptr);
+    named<QPushButton>(*split, "howWorkedOut").click();
+    auto* shown = pages::opened<desktop::MethodDialog>(*split);
+    ASSERT_NE(shown, nullptr);
+    EXPECT_TRUE(shown->shownText().contains("20260630")) << "with its own seed";
 }
 
 }  // namespace

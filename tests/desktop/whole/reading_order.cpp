@@ -81,14 +81,27 @@ QStringList unreached(QWidget& top, const std::vector<QWidget*>& walk) {
     return missing;
 }
 
+namespace {
+
+/// Where Tab begins anew after the last.
+const QWidget* firstOf(const QWidget& top) {
+    const QWidget* widget = top.nextInFocusChain();
+    while (widget != &top && !(takesTab(widget) && top.isAncestorOf(widget))) widget = widget->nextInFocusChain();
+    return widget;
+}
+
+}  // namespace
+
 QStringList stepsAgainstTheEye(QWidget& top, const std::vector<QWidget*>& walk) {
     QStringList against;
+    const QWidget* const first = firstOf(top);
     for (std::size_t step = 1; step < walk.size(); ++step) {
         const QRect from = placeIn(top, walk[step - 1]), to = placeIn(top, walk[step]);
         const bool sharesRow = to.top() <= from.bottom() && to.bottom() >= from.top();
         const bool goesBack = sharesRow && to.right() < from.left();
         const bool goesUp = to.bottom() < from.top() && to.left() < from.right();
-        if (goesBack || goesUp) against << called(walk[step - 1]) + QStringLiteral(" to ") + called(walk[step]);
+        if (walk[step] != first && (goesBack || goesUp))
+            against << called(walk[step - 1]) + QStringLiteral(" to ") + called(walk[step]);
     }
     return against;
 }

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/pictures/album.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QPainter>
+#include <QPixmap>
+#include <QScrollArea>
+#include <QScrollBar>
+
+#include "app/desktop/main_window.h"
+#include "app/desktop/page.h"
+
+namespace desktop {
+
+namespace {
+
+constexpr int settleMilliseconds = 600;
+constexpr QSize largestDialog(1200, 720);
+
+/// Long sums run in threads of their own and queue their answers.
+void settle() {
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < settleMilliseconds) QApplication::processEvents(QEventLoop::AllEvents, 50);
+}
+
+QPixmap together(MainWindow& window, QWidget* dialog) {
+    QPixmap picture = window.grab();
+    if (!dialog) return picture;
+    const QPixmap front = dialog->grab();
+    const QPoint at((picture.width() - front.width()) / 2, (picture.height() - front.height()) / 2);
+    QPainter painter(&picture);
+    painter.fillRect(picture.rect(), QColor(0, 0, 0, 90));
+    painter.drawPixmap(at, front);
+    painter.setPen(window.palette().color(QPalette::Shadow));
+    painter.drawRect(QRect(at, front.size()).adjusted(-1, -1, 0, 0));
+    return picture;
+}
+
+QList<QDialog*> visibleDialogs() {
+    QList<QDialog*> dialogs;
+    for (QWidget* widget : QApplication::topLevelWidgets())
+        if (auto* dialog = qobject_cast<QDialog*>(widget); dialog != nullptr && dialog->isVisible()) dialogs << dialog;
+    return dialogs;
+}
+
+}  // namespace
+
+Album::Album(MainWindow& window, QString folder, QString look)
+    : window_(window), folder_(std::move(folder)), look_(std::move(look)) {}
+
+void Album::take(const QString& name, QWidget* dialog) {
+    settle();
+    isWhole_ = together(window_, dialog).save(QDir(folder_).filePath(name + '_' + look_ + ".png")) && isWhole_;
+}
+
+void Album::takeOpened(const QString& name, const std::function<void()>& act,
+                       const std::function<void(QDialog&)>& prepare) {
+    const QList<QDialog*> before = visibleDialogs();
+    act();
+    QDialog* dialog = nullptr;
+    for (QDialog* each : visibleDialogs())
+        if (!before.contains(each)) dialog = each;
+    if (!dialog) {
+        qWarning("nothing opened for the picture %s", qUtf8Printable(name));
+        isWhole_ = false;
+        return;
+    }
+    dialog->resize(dialog->size().boundedTo(largestDialog));
+    if (prepare) prepare(*dialog);
+    take(name, dialog);
+    dialog->hide();
+    dialog->deleteLater();
+}
+
+void Album::takePart(QWidget& page, const char* scrollArea, const char* part, const QString& name) {
+    auto* scroll = page.findChild<QScrollArea*>(scrollArea);
+    auto* widget = page.findChild<QWidget*>(part);
+    if (!scroll || !widget) return;
+    settle();
+    scroll->verticalScrollBar()->setValue(widget->mapTo(scroll->widget(), QPoint()).y());
+    take(name);
+    scroll->verticalScrollBar()->setValue(0);
+}
+
+void Album::waitFor(const std::function<bool()>& claim) {
+    constexpr int mostMilliseconds = 60'000;
+    QElapsedTimer timer;
+    timer.start();
+    while (!claim() && timer.elapsed() < mostMilliseconds) QApplication::processEvents(QEventLoop::AllEvents, 50);
+}
+
+Page* Album::front(const char* name) {
+    auto* page = window_.findChild<Page*>(name);
+    return page && page->isVisible() ? page : nullptr;
+}
+
+}  // namespace desktop

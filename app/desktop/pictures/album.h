@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+// Where the manual's pictures go, and the patience that taking them needs: figures arrive from threads of their own.
+#pragma once
+
+#include <QString>
+#include <functional>
+
+class QDialog;
+class QWidget;
+
+namespace desktop {
+
+class MainWindow;
+class Page;
+
+class Album {
+  public:
+    /// `look` ends the files' names: "light", "dark", "large".
+    Album(MainWindow& window, QString folder, QString look);
+
+    /// The window, with the dialog where a person would see it.
+    void take(const QString& name, QWidget* dialog = nullptr);
+    /// The dialog that `act` opens, in front of the window; `prepare` may bring it into the middle of its work. It is closed again.
+    void takeOpened(const QString& name, const std::function<void()>& act,
+                    const std::function<void(QDialog&)>& prepare = {});
+    /// With a part of what scrolls on top.
+    void takePart(QWidget& page, const char* scrollArea, const char* part, const QString& name);
+    void waitFor(const std::function<bool()>& claim);
+
+    [[nodiscard]] MainWindow& window() { return window_; }
+    /// The page by this object name where it is in front; else nullptr.
+    [[nodiscard]] Page* front(const char* name);
+    [[nodiscard]] bool isWhole() const { return isWhole_; }
+
+  private:
+    MainWindow& window_;
+    QString folder_;
+    QString look_;
+    bool isWhole_{true};
+};
+
+}  // namespace desktop

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QListWidget>
+#include <QTabWidget>
+
+#include "app/desktop/main_window.h"
+#include "app/desktop/page.h"
+#include "app/desktop/pictures/album.h"
+#include "app/desktop/pictures/scenes.h"
+#include "app/desktop/workspace.h"
+#include "core/comparison/comparison.h"
+
+namespace desktop {
+
+namespace {
+
+void waitForHeadToHead(Album& album) {
+    if (Page* page = album.front("headToHeadPage")) album.waitFor([page] { return page->sheet() != nullptr; });
+}
+
+/// Of the first plant whose records are many enough to tell what went with rooting.
+void takeRecords(Album& album, Page& page) {
+    auto* plants = page.findChild<QComboBox*>("plant");
+    auto* figure = page.findChild<QWidget*>("goesWithFigure");
+    if (!plants || !figure) return;
+    for (int plant = 0; plant < plants->count() && figure->isHidden(); ++plant) {
+        plants->setCurrentIndex(plant);
+        waitForHeadToHead(album);
+    }
+    album.takePart(page, "answerScroll", "goesWithFigureWords", "head_to_head_records");
+    plants->setCurrentIndex(0);
+    waitForHeadToHead(album);
+}
+
+void takeDoses(Album& album, Page& page) {
+    auto* factor = page.findChild<QComboBox*>("factor");
+    if (!factor) return;
+    factor->setCurrentIndex(factor->findData(static_cast<int>(core::Factor::Treatment)));
+    waitForHeadToHead(album);
+    album.takePart(page, "answerScroll", "doseFigure1Words", "head_to_head_doses");
+    factor->setCurrentIndex(0);
+    waitForHeadToHead(album);
+}
+
+void takeShelves(Album& album) {
+    Page* page = album.front("shelvesPage");
+    auto* kinds = page ? page->findChild<QListWidget*>("shelfList") : nullptr;
+    if (!kinds) return;
+    for (int kind = 1; kind < kinds->count(); ++kind) {
+        kinds->setCurrentRow(kind);
+        album.take(QStringLiteral("shelves_%1").arg(kind));
+    }
+    kinds->setCurrentRow(0);
+}
+
+}  // namespace
+
+void takePages(Album& album) {
+    MainWindow& window = album.window();
+    const std::vector<PageEntry>& pages = window.parts().pages;
+    for (int number = 0; number < static_cast<int>(pages.size()); ++number) {
+        window.showPage(number);
+        waitForHeadToHead(album);
+        album.take(pages[static_cast<std::size_t>(number)].name);
+        takeHeadToHead(album);
+        takeShelves(album);
+    }
+    takeOneBatch(album);
+    window.showPage(0);
+}
+
+void takeHeadToHead(Album& album) {
+    Page* page = album.front("headToHeadPage");
+    if (!page) return;
+    album.takePart(*page, "answerScroll", "speedFigure", "head_to_head_speed");
+    takeRecords(album, *page);
+    if (auto* all = page->findChild<QAbstractButton*>("allFigures")) {
+        all->setChecked(true);
+        album.takePart(*page, "answerScroll", "allFigures", "head_to_head_figures");
+        all->setChecked(false);
+    }
+    if (auto* how = page->findChild<QAbstractButton*>("differenceFigureWorkedOut"))
+        album.takeOpened("method", [how] { how->click(); });
+    takeDoses(album, *page);
+}
+
+void takeOneBatch(Album& album) {
+    MainWindow& window = album.window();
+    std::vector<core::BatchLine> lines;
+    window.parts().context.workspace.attempt([&](db::Logbook& logbook) { lines = logbook.batchLines(); });
+    if (lines.empty()) return;
+    window.showBatch(lines[lines.size() / 2].batch.id);
+    album.take("batch");
+    if (auto* figures = window.findChild<QTabWidget*>("batchFigures")) {
+        for (int tab = 1; tab < figures->count(); ++tab) {
+            figures->setCurrentIndex(tab);
+            album.take(QStringLiteral("batch_%1").arg(tab));
+        }
+        figures->setCurrentIndex(0);
+    }
+    album.takeOpened("print", [&window] { window.printPage(); });
+}
+
+void takeFirstRun(Album& album) {
+    album.window().parts().context.workspace.close();
+    album.take("first_run");
+}
+
+}  // namespace desktop

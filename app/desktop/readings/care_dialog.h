@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+// A thing done to a station, new or to be corrected.
+#pragma once
+
+#include <QDialog>
+#include <functional>
+
+#include "app/desktop/widgets/fault_label.h"
+#include "app/desktop/workspace.h"
+
+class QComboBox;
+class QLineEdit;
+
+namespace desktop {
+
+class MomentEdit;
+
+class CareDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    using Keep = std::function<Outcome(const core::Care&)>;
+
+    /// `care` without an id is new.
+    CareDialog(core::Care care, const QString& station, core::Date today, Keep keep, QWidget* parent = nullptr);
+
+  private:
+    void agree();
+
+    core::Care care_;
+    Keep keep_;
+    FaultMarks marks_;
+    MomentEdit* at_;
+    FaultLabel* atFault_;
+    QComboBox* kind_;
+    QLineEdit* note_;
+};
+
+}  // namespace desktop

@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: MIT
+#include "app/desktop/readings/station_line.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/desktop/names/text_labels.h"
+#include "app/desktop/readings/reading_field.h"
+#include "app/desktop/widgets/fault_label.h"
+#include "app/plot/quantity_text.h"
+#include "app/plot/readings_text.h"
+#include "core/care/care.h"
+#include "core/climate/reading_entry.h"
+
+namespace desktop {
+
+StationLine::StationLine(const core::Station& station, const std::vector<core::Quantity>& quantities,
+                         const LastReadings& last, const core::DisplayUnits& units, QWidget* parent)
+    : QWidget(parent), station_(station), last_(last), units_(units) {
+    setObjectName(QStringLiteral("stationLine%1").arg(station.id.value));
+    build();
+    for (const core::Quantity quantity : quantities) addField(quantity);
+}
+
+void StationLine::build() {
+    auto* name = new QLabel(QString::fromStdString(station_.name));
+    name->setTextFormat(Qt::PlainText);
+    name->setWordWrap(true);
+    name->setMinimumWidth(fontMetrics().averageCharWidth() * 16);
+    name->setMaximumWidth(fontMetrics().averageCharWidth() * 24);
+    row_ = new QHBoxLayout;
+    row_->setSpacing(fontMetrics().height() / 2);
+    row_->addWidget(name);
+    addOffer();
+    addCare();
+    fault_ = new FaultLabel;
+    saved_ = quietLabel(QStringLiteral("lineSaved"));
+    saved_->hide();
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, fontMetrics().height() / 4, 0, fontMetrics().height() / 4);
+    layout->addLayout(row_);
+    layout->addWidget(fault_);
+    layout->addWidget(saved_);
+}
+
+void StationLine::addField(core::Quantity quantity) {
+    const auto found = last_.find(quantity);
+    auto* field = new ReadingField(quantity, units_,
+                                   found == last_.end() ? std::optional<double>() : std::optional(found->second),
+                                   plot::quantityShortName(quantity));
+    const auto place = static_cast<int>(fields_.size()) + 1;  // after the name
+    field->line()->setObjectName(QStringLiteral("reading%1").arg(static_cast<int>(quantity)));
+    field->line()->setAccessibleName(
+        tr("%1, %2", "station, quantity").arg(QString::fromStdString(station_.name), plot::quantityName(quantity)));
+    field->line()->installEventFilter(this);
+    row_->insertWidget(place, field);
+    QWidget* before = fields_.empty() ? nullptr : fields_.back()->line();
+    if (before != nullptr) setTabOrder(before, field->line());
+    setTabOrder(field->line(), more_);
+    fields_.push_back(field);
+    fillOffer();
+}
+
+void StationLine::addOffer() {
+    more_ = new QToolButton;
+    more_->setObjectName(QStringLiteral("moreQuantities"));
+    more_->setText(tr("more", "button: other quantities to read"));
+    more_->setAccessibleName(tr("%1: read something else too").arg(QString::fromStdString(station_.name)));
+    more_->setToolTip(tr("Read something else too"));
+    more_->setPopupMode(QToolButton::InstantPopup);
+    more_->setMenu(new QMenu(more_));
+    row_->addWidget(more_);
+}
+
+void StationLine::fillOffer() {
+    more_->menu()->clear();
+    for (const core::Quantity quantity : core::allQuantities) {
+        if (std::ranges::any_of(fields_, [&](const ReadingField* field) { return field->quantity() == quantity; }))
+            continue;
+        connect(more_->menu()->addAction(plot::quantityName(quantity)), &QAction::triggered, this, [this, quantity] {
+            addField(quantity);
+            fields_.back()->line()->setFocus(Qt::OtherFocusReason);
+        });
+    }
+    more_->setVisible(!more_->menu()->isEmpty());
+}
+
+void StationLine::addCare() {
+    row_->addStretch();
+    care_ = new QComboBox;
+    care_->setObjectName(QStringLiteral("care"));
+    care_->setToolTip(tr("What was done to %1").arg(QString::fromStdString(station_.name)));
+    care_->addItem(tr("no care"));
+    for (const core::CareKind kind : core::allCareKinds) care_->addItem(plot::careText(kind), static_cast<int>(kind));
+    auto* label = new QLabel(tr("Care"));
+    label->setBuddy(care_);
+    note_ = new QLineEdit;
+    note_->setObjectName(QStringLiteral("lineNote"));
+    note_->setMinimumWidth(fontMetrics().averageCharWidth() * 14);
+    auto* noteLabel = new QLabel(tr("Note"));
+    noteLabel->setBuddy(note_);
+    for (QWidget* widget : std::initializer_list<QWidget*>{label, care_, noteLabel, note_}) row_->addWidget(widget);
+    care_->installEventFilter(this);
+    note_->installEventFilter(this);
+}
+
+void StationLine::begin() {
+    if (fields_.empty())
+        care_->setFocus(Qt::OtherFocusReason);
+    else
+        fields_.front()->line()->setFocus(Qt::OtherFocusReason);
+}
+
+bool StationLine::isBlank() const {
+    return care_->currentIndex() == 0 && note_->text().trimmed().isEmpty() &&
+           std::ranges::all_of(fields_, [](const ReadingField* field) { return field->isBlank(); });
+}
+
+bool StationLine::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key != Qt::Key_Return && key != Qt::Key_Enter) return QWidget::eventFilter(watched, event);
+    goOn(watched);
+    return true;
+}
+
+void StationLine::goOn(QObject* from) {
+    const auto found = std::ranges::find_if(fields_, [&](const ReadingField* field) { return field->line() == from; });
+    if (found != fields_.end()) {
+        if (!confirm(**found)) return;
+        if (std::next(found) != fields_.end()) return (*std::next(found))->line()->setFocus(Qt::TabFocusReason);
+    }
+    emit ended();
+}
+
+bool StationLine::confirm(ReadingField& field) {
+    const bool isSound = field.confirm();
+    fault_->setFault(field.sentence());
+    if (!isSound) field.line()->setFocus(Qt::OtherFocusReason);
+    return isSound;
+}
+
+bool StationLine::confirm() {
+    if (care_->currentIndex() == 0 && !note_->text().trimmed().isEmpty() &&
+        std::ranges::all_of(fields_, [](const ReadingField* field) { return field->isBlank(); })) {
+        showFault(tr("There is a note, but no reading and no care that it belongs to; choose a care."));
+        care_->setFocus(Qt::OtherFocusReason);
+        return false;
+    }
+    return std::ranges::all_of(fields_, [this](ReadingField* field) { return confirm(*field); });
+}
+
+db::StationVisit StationLine::visit(core::Moment at) const {
+    db::StationVisit visit{.station = station_.id, .readings = {}, .care = {}, .gone = {}};
+    const std::string note = note_->text().trimmed().toStdString();
+    const bool hasCare = care_->currentIndex() > 0;
+    for (const ReadingField* field : fields_)
+        if (const std::optional<double> stored = field->stored())
+            visit.readings.push_back({.id = {},
+                                      .station = station_.id,
+                                      .quantity = field->quantity(),
+                                      .readAt = at,
+                                      .value = *stored,
+                                      .note = hasCare ? std::string() : note});
+    if (hasCare)
+        visit.care.push_back({.id = {},
+                              .station = station_.id,
+                              .doneAt = at,
+                              .kind = static_cast<core::CareKind>(care_->currentData().toInt()),
+                              .note = note});
+    return visit;
+}
+
+void StationLine::showFault(const QString& sentence) {
+    fault_->setFault(sentence);
+}
+
+void StationLine::setSaved(const QString& sentence) {
+    for (ReadingField* field : fields_) field->clear();
+    care_->setCurrentIndex(0);
+    note_->clear();
+    fault_->setFault({});
+    saved_->setText(sentence);
+    saved_->show();
+}
+
+std::vector<core::Quantity> quantitiesAt(const core::Station& station, const LastReadings& last,
+                                         const core::Shelves& shelves) {
+    std::vector<core::Quantity> quantities;
+    for (const core::Quantity quantity : core::allQuantities)
+        if (last.contains(quantity)) quantities.push_back(quantity);
+    if (!quantities.empty()) return quantities;
+    const core::Method* method = core::find(shelves.methods, station.method);
+    return core::usualQuantities(method == nullptr ? std::string() : method->name);
+}
+
+}  // namespace desktop
