@@ -16,7 +16,7 @@ constexpr const char* updateBatch = R"(
                        medium_id = ?8, treatment_id = ?9, cutting_kind_id = ?10, stuck = ?11, trial_id = ?12, block = ?13,
                        closed_on = ?14, close_reason = ?15, note = ?16, positions = ?17
     WHERE id = ?1)";
-constexpr const char* deleteBatch = "DELETE FROM batches WHERE id = ?1";
+constexpr const char* deleteBatchRow = "DELETE FROM batches WHERE id = ?1";
 
 constexpr char batchColumns[] = R"(
     SELECT b.id, b.code, b.session_id, s.held_on, b.plant_id, b.stock_plant_id, b.method_id, b.station_id, b.medium_id,
@@ -108,7 +108,7 @@ bool updateRow(Connection& connection, const core::Batch& batch) {
 }
 
 bool deleteRow(Connection& connection, core::BatchId id) {
-    return connection.run(deleteBatch, id) == 1;
+    return connection.run(deleteBatchRow, id) == 1;
 }
 
 std::optional<core::Batch> batchIn(Connection& connection, core::BatchId id) {

@@ -13,7 +13,7 @@ constexpr const char* insertCare = R"(
 constexpr const char* updateCare = R"(
     UPDATE care SET station_id = ?2, done_at = ?3, kind = ?4, note = ?5
     WHERE id = ?1)";
-constexpr const char* deleteCare = "DELETE FROM care WHERE id = ?1";
+constexpr const char* deleteCareRow = "DELETE FROM care WHERE id = ?1";
 constexpr char careColumns[] = "SELECT id, station_id, done_at, kind, note FROM care";
 constexpr auto selectCareRow = joined(careColumns, " WHERE id = ?1");
 constexpr auto selectCare = joined(careColumns, " ORDER BY done_at, id");
@@ -45,7 +45,7 @@ bool updateRow(Connection& connection, const core::Care& care) {
 }
 
 bool deleteRow(Connection& connection, core::CareId id) {
-    return connection.run(deleteCare, id) == 1;
+    return connection.run(deleteCareRow, id) == 1;
 }
 
 std::optional<core::Care> careIn(Connection& connection, core::CareId id) {

@@ -13,7 +13,7 @@ constexpr const char* insertExpense = R"(
 constexpr const char* updateExpense = R"(
     UPDATE expenses SET batch_id = ?2, spent_on = ?3, what = ?4, amount_hundredths = ?5
     WHERE id = ?1)";
-constexpr const char* deleteExpense = "DELETE FROM expenses WHERE id = ?1";
+constexpr const char* deleteExpenseRow = "DELETE FROM expenses WHERE id = ?1";
 constexpr const char* deleteExpensesOfBatch = "DELETE FROM expenses WHERE batch_id = ?1";
 constexpr char expenseColumns[] = "SELECT id, batch_id, spent_on, what, amount_hundredths FROM expenses";
 constexpr auto selectExpenseRow = joined(expenseColumns, " WHERE id = ?1");
@@ -43,7 +43,7 @@ bool updateRow(Connection& connection, const core::Expense& expense) {
 }
 
 bool deleteRow(Connection& connection, core::ExpenseId id) {
-    return connection.run(deleteExpense, id) == 1;
+    return connection.run(deleteExpenseRow, id) == 1;
 }
 
 void deleteExpensesOf(Connection& connection, core::BatchId batch) {

@@ -11,7 +11,7 @@ constexpr const char* insertPhoto = R"(
     INSERT INTO photos (id, batch_id, taken_on, caption, image)
     VALUES (?1, ?2, ?3, ?4, ?5))";
 constexpr const char* updatePhoto = "UPDATE photos SET batch_id = ?2, taken_on = ?3, caption = ?4 WHERE id = ?1";
-constexpr const char* deletePhoto = "DELETE FROM photos WHERE id = ?1";
+constexpr const char* deletePhotoRow = "DELETE FROM photos WHERE id = ?1";
 constexpr const char* deletePhotosOfBatch = "DELETE FROM photos WHERE batch_id = ?1";
 constexpr char photoColumns[] = "SELECT id, batch_id, taken_on, caption FROM photos";
 constexpr auto selectPhotoRow = joined(photoColumns, " WHERE id = ?1");
@@ -38,7 +38,7 @@ bool updateRow(Connection& connection, const core::Photo& photo) {
 }
 
 bool deleteRow(Connection& connection, core::PhotoId id) {
-    return connection.run(deletePhoto, id) == 1;
+    return connection.run(deletePhotoRow, id) == 1;
 }
 
 void deletePhotosOf(Connection& connection, core::BatchId batch) {

@@ -13,7 +13,7 @@ constexpr const char* insertReading = R"(
 constexpr const char* updateReading = R"(
     UPDATE readings SET station_id = ?2, quantity = ?3, read_at = ?4, value = ?5, note = ?6
     WHERE id = ?1)";
-constexpr const char* deleteReading = "DELETE FROM readings WHERE id = ?1";
+constexpr const char* deleteReadingRow = "DELETE FROM readings WHERE id = ?1";
 constexpr char readingColumns[] = "SELECT r.id, r.station_id, r.quantity, r.read_at, r.value, r.note FROM readings r";
 constexpr auto selectReadingRow = joined(readingColumns, " WHERE r.id = ?1");
 constexpr auto selectReadings = joined(readingColumns, " ORDER BY r.read_at, r.id");
@@ -57,7 +57,7 @@ bool updateRow(Connection& connection, const core::Reading& reading) {
 }
 
 bool deleteRow(Connection& connection, core::ReadingId id) {
-    return connection.run(deleteReading, id) == 1;
+    return connection.run(deleteReadingRow, id) == 1;
 }
 
 std::optional<core::Reading> readingIn(Connection& connection, core::ReadingId id) {
