@@ -102,8 +102,8 @@ core::Result<Changes> changeCheck(Logbook& logbook, const core::Check& check, co
         const core::Shelves shelves = logbook.shelves();
         core::Check changed = check;
         changed.batch = place->check.batch;
-        core::Refusals faults = core::faultsIn(changed, place->others.batch, place->others.checks, shelves, today,
-                                               &place->check);
+        core::Refusals faults =
+            core::faultsIn(changed, place->others.batch, place->others.checks, shelves, today, &place->check);
         if (faults.empty()) {
             core::BatchRecord after = place->others;
             after.checks.push_back(changed);

@@ -29,7 +29,8 @@ TEST(PrintCommand, SaysWhatIsWrong) {
     const support::TemporaryFolder folder;
     const std::string log = folder / "bench.strikebook", pdf = folder / "batch.pdf";
     ASSERT_EQ(run({"create", log}).status, 0);
-    EXPECT_THAT(run({"print", log, "--to", pdf}).err, HasSubstr("Of --batch CODE, --round and --session DATE one is needed"));
+    EXPECT_THAT(run({"print", log, "--to", pdf}).err,
+                HasSubstr("Of --batch CODE, --round and --session DATE one is needed"));
     EXPECT_THAT(run({"print", log, "--batch", "B1"}).err, HasSubstr("--to FILE.pdf is missing"));
     EXPECT_THAT(run({"print", log, "--batch", "B1", "--to", log}).err, HasSubstr("ends in .pdf"));
     EXPECT_THAT(run({"print", log, "--batch", "B1", "--to", pdf, "--paper", "A3"}).err, HasSubstr("A4 or Letter"));

@@ -82,6 +82,7 @@ QWidget* ComparisonView::makeEmpty() {
     emptyTitle_ = largeLabel(QStringLiteral("comparisonEmptyTitle"), 1.3);
     emptyTitle_->setAlignment(Qt::AlignCenter);
     emptyTitle_->setWordWrap(true);
+    emptyTitle_->setTextInteractionFlags(Qt::NoTextInteraction);  // words to read, nothing to stop at
     emptyText_ = new QLabel;
     emptyText_->setAlignment(Qt::AlignCenter);
     emptyText_->setWordWrap(true);

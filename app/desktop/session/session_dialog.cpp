@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "app/desktop/look/look.h"
+#include "app/desktop/names/text_labels.h"
 #include "app/desktop/session/new_station_dialog.h"
 #include "app/desktop/session/saved_session.h"
 #include "app/desktop/session/session_grid.h"
@@ -56,17 +57,6 @@ class SessionDialog::Parts {
   private:
     static QString tr(const char* text, const char* comment = nullptr, int count = -1) {
         return SessionDialog::tr(text, comment, count);
-    }
-
-    QLabel* quietLabel(const QString& name) {
-        auto* label = new QLabel;
-        label->setObjectName(name);
-        label->setTextFormat(Qt::PlainText);
-        label->setWordWrap(true);
-        QPalette quiet = label->palette();
-        quiet.setColor(QPalette::WindowText, quietColour(quiet));
-        label->setPalette(quiet);
-        return label;
     }
 
     QPushButton* makeButton(const QString& text, const QString& name) {
