@@ -145,9 +145,14 @@ QWidget* BatchListPage::makeOnly() {
     auto* all = new QPushButton(tr("Show &all batches"));
     all->setObjectName(QStringLiteral("showAllBatches"));
     connect(all, &QPushButton::clicked, this, &BatchListPage::showAllBatches);
+    auto* shelf = new QPushButton(tr("On its s&helf"));
+    shelf->setObjectName(QStringLiteral("onItsShelf"));
+    connect(shelf, &QPushButton::clicked, this,
+            [this] { emit placeWanted({.page = QStringLiteral("shelves"), .kind = only_.kind, .id = only_.id}); });
     auto* layout = new QHBoxLayout(onlyRow_);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(onlyWords_, 1);
+    layout->addWidget(shelf);
     layout->addWidget(all);
     onlyRow_->hide();
     return onlyRow_;

@@ -35,6 +35,7 @@ class BatchListPage : public QWidget {
     void batchChosen(core::BatchId batch);
     void sessionWanted();
     void said(const QString& sentence);
+    void placeWanted(const Place& place);
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -24,6 +24,7 @@ BatchesPage::BatchesPage(const PageContext& context, QWidget* parent)
     connect(list_, &BatchListPage::sessionWanted, this, [this] { emit taskWanted(task::session); });
     connect(list_, &BatchListPage::said, this, &Page::said);
     connect(list_, &BatchListPage::onlyChanged, this, &Page::placeChanged);
+    connect(list_, &BatchListPage::placeWanted, this, &Page::placeWanted);
     connect(batch_, &BatchPage::backWanted, this, &BatchesPage::showList);
     connect(batch_, &BatchPage::said, this, &Page::said);
     connect(batch_, &BatchPage::sheetChanged, this, &Page::sheetChanged);

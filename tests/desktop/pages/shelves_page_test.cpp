@@ -12,6 +12,7 @@
 #include <QSignalSpy>
 #include <QTableView>
 
+#include "app/desktop/batches/batch_list_page.h"
 #include "app/desktop/shelves/shelf_list.h"
 #include "app/desktop/shelves/shelf_model.h"
 #include "app/desktop/shelves/shelf_view.h"
@@ -317,6 +318,18 @@ TEST_F(ShelvesPages, GoToAPlantAStockPlantOrAStation) {
     EXPECT_FALSE(page_->showPlace(desktop::placeOf(core::PlantId{123456})));
     EXPECT_TRUE(page_->showPlace({.page = {}, .kind = desktop::Place::Kind::Shelf, .id = 4}));
     EXPECT_EQ(named<QListWidget>(*page_, "shelfList").currentRow(), 4);
+}
+
+TEST_F(ShelvesPages, AreReachedFromTheBatchesOfAThing) {
+    desktop::BatchListPage batches(context());
+    ASSERT_TRUE(batches.showOnly(desktop::placeOf(support::deutzia)));
+    const QSignalSpy wanted(&batches, &desktop::BatchListPage::placeWanted);
+    named<QPushButton>(batches, "onItsShelf").click();
+    ASSERT_EQ(wanted.count(), 1);
+    const auto place = wanted.front().front().value<desktop::Place>();
+    EXPECT_EQ(place.page, "shelves");
+    ASSERT_TRUE(page_->showPlace(place));
+    EXPECT_EQ(current(), "Deutzia gracilis 'Nikko'");
 }
 
 TEST_F(ShelvesPages, AskForTheBatchesOfAThing) {
