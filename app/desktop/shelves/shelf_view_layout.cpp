@@ -114,8 +114,10 @@ std::vector<int> ShelfView::usualWidths() const {
         if (own < shelf_.columns.size())
             for (const ShelfItem& item : items)
                 text = std::max(text, fontMetrics().horizontalAdvance(item.cells[own].text.simplified()));
-        else
-            text = std::max(text, fontMetrics().horizontalAdvance(plot::shortDateText(longDay)));
+        else if (own > shelf_.columns.size())  // the number of batches needs no more than its heading
+            text = std::max({text, fontMetrics().horizontalAdvance(plot::shortDateText(longDay)),
+                             fontMetrics().horizontalAdvance(tr("no batches"))}) -
+                   fontMetrics().height() / 2;
         // The one that takes what is left asks for little, so that the uses stay in sight.
         if (column == stretchedColumn() && column > 0) text = std::min(text, fontMetrics().height() * 4);
         widths.push_back(std::min(text, most) + fontMetrics().height());
