@@ -13,11 +13,11 @@ namespace {
 using testing::ElementsAre;
 
 /// 24 stuck, 9 rooted, 1 lost: 14 undecided.
-const core::Tally before{24, 9, 1, 0, {}};
+const core::Tally tallyBefore{24, 9, 1, 0, {}};
 
 core::Result<core::CheckEntry> entered(std::string_view typed) {
     static const std::vector<core::LossCause> causes = support::someShelves().lossCauses;
-    return core::checkEntryFrom(typed, before, causes);
+    return core::checkEntryFrom(typed, tallyBefore, causes);
 }
 
 std::string sentence(std::string_view typed) {
@@ -50,7 +50,7 @@ TEST(CheckEntry, TakesLossesWithAndWithoutACause) {
 TEST(CheckEntry, TakesAPlainNumberAsWhatIsNewWhereTheGrowerHasItSo) {
     const std::vector<core::LossCause> causes = support::someShelves().lossCauses;
     const auto asNew = [&](std::string_view typed) {
-        return core::checkEntryFrom(typed, before, causes, core::PlainNumber::New);
+        return core::checkEntryFrom(typed, tallyBefore, causes, core::PlainNumber::New);
     };
     EXPECT_EQ(asNew("3").value(), (core::CheckEntry{.rooted = 3}));
     EXPECT_EQ(asNew("=12").value(), (core::CheckEntry{.rooted = 3}));
@@ -68,7 +68,7 @@ TEST(CheckEntry, IsWrittenAsOneWouldTypeIt) {
         const core::CheckEntry entry = entered(typed).value();
         EXPECT_EQ(core::entryText(entry, causes), typed);
         for (const auto plain : {core::PlainNumber::InAll, core::PlainNumber::New})
-            EXPECT_EQ(core::checkEntryFrom(core::entryText(entry, causes), before, causes, plain).value(), entry);
+            EXPECT_EQ(core::checkEntryFrom(core::entryText(entry, causes), tallyBefore, causes, plain).value(), entry);
     }
 }
 
@@ -101,7 +101,7 @@ TEST(CheckEntry, TakesANoteLast) {
 }
 
 TEST(CheckEntry, RefusesATotalBelowWhatHadRooted) {
-    EXPECT_EQ(sentence("8"), "Rooted in all is 8, but 9 had rooted before; 9 to 23 is allowed.");
+    EXPECT_EQ(sentence("8"), "Rooted in all is 8, but 9 had rooted tallyBefore; 9 to 23 is allowed.");
 }
 
 TEST(CheckEntry, RefusesMoreThanAreUndecided) {
@@ -139,7 +139,7 @@ TEST(CheckEntry, RefusesWhatItCannotRead) {
 TEST(CheckEntry, DoesNotPickARetiredCause) {
     std::vector<core::LossCause> causes = support::someShelves().lossCauses;
     causes.front().isRetired = true;
-    EXPECT_FALSE(core::checkEntryFrom("-1r", before, causes));
+    EXPECT_FALSE(core::checkEntryFrom("-1r", tallyBefore, causes));
 }
 
 TEST(CheckEntry, NeverAccountsForMoreThanIsLeftWhateverIsTyped) {
@@ -160,7 +160,7 @@ TEST(CheckEntry, NeverAccountsForMoreThanIsLeftWhateverIsTyped) {
         ++taken;
         EXPECT_GE(entry->rooted, 0) << typed;
         EXPECT_GE(entry->withdrawn, 0) << typed;
-        EXPECT_LE(entry->rooted + entry->lost() + entry->withdrawn, before.undecided()) << typed;
+        EXPECT_LE(entry->rooted + entry->lost() + entry->withdrawn, tallyBefore.undecided()) << typed;
     }
     EXPECT_GT(taken, 1000);
 }

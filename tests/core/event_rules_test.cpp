@@ -16,7 +16,7 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 using namespace std::chrono_literals;
 
-const core::Moment now = std::chrono::sys_days(support::today()) + 10h;
+const core::Moment presentMoment = std::chrono::sys_days(support::today()) + 10h;
 
 std::vector<std::string> eventSentences(const core::Refusals& faults) {
     std::vector<std::string> all;
@@ -25,7 +25,8 @@ std::vector<std::string> eventSentences(const core::Refusals& faults) {
 }
 
 core::Reading ecOf(double value) {
-    return {.station = support::tubNorth, .quantity = core::Quantity::SolutionEc, .readAt = now, .value = value};
+    return {
+        .station = support::tubNorth, .quantity = core::Quantity::SolutionEc, .readAt = presentMoment, .value = value};
 }
 
 TEST(ReadingRules, PassWhatAMeterCanShow) {
@@ -33,40 +34,40 @@ TEST(ReadingRules, PassWhatAMeterCanShow) {
         for (const double value : {core::factsOf(quantity).low, core::factsOf(quantity).high}) {
             core::Reading reading = ecOf(value);
             reading.quantity = quantity;
-            EXPECT_THAT(core::faultsIn(reading, someShelves(), now), IsEmpty());
+            EXPECT_THAT(core::faultsIn(reading, someShelves(), presentMoment), IsEmpty());
         }
 }
 
 TEST(ReadingRules, RefuseASlipOfThePen) {
-    EXPECT_THAT(eventSentences(core::faultsIn(ecOf(120), someShelves(), now)),
+    EXPECT_THAT(eventSentences(core::faultsIn(ecOf(120), someShelves(), presentMoment)),
                 ElementsAre("Solution EC is 120 mS/cm; 0 to 20 mS/cm is allowed."));
-    EXPECT_EQ(core::faultsIn(ecOf(std::numeric_limits<double>::quiet_NaN()), someShelves(), now).size(), 1U);
-    EXPECT_EQ(core::faultsIn(ecOf(-0.1), someShelves(), now).size(), 1U);
+    EXPECT_EQ(core::faultsIn(ecOf(std::numeric_limits<double>::quiet_NaN()), someShelves(), presentMoment).size(), 1U);
+    EXPECT_EQ(core::faultsIn(ecOf(-0.1), someShelves(), presentMoment).size(), 1U);
 }
 
 TEST(ReadingRules, RefuseAnUnknownStationAndAMomentToCome) {
     core::Reading reading = ecOf(1);
     reading.station = {};
-    EXPECT_THAT(eventSentences(core::faultsIn(reading, someShelves(), now)),
+    EXPECT_THAT(eventSentences(core::faultsIn(reading, someShelves(), presentMoment)),
                 ElementsAre("Station is not one of this logbook; choose one of its stations."));
     reading = ecOf(1);
-    reading.readAt = now + 5min;
-    EXPECT_THAT(core::faultsIn(reading, someShelves(), now), IsEmpty()) << "a clock may run a little fast";
-    reading.readAt = now + 6min;
-    EXPECT_THAT(eventSentences(core::faultsIn(reading, someShelves(), now)),
-                ElementsAre("Read at is 2026-06-30T10:06:00Z; 1800-01-01 to now is allowed."));
+    reading.readAt = presentMoment + 5min;
+    EXPECT_THAT(core::faultsIn(reading, someShelves(), presentMoment), IsEmpty()) << "a clock may run a little fast";
+    reading.readAt = presentMoment + 6min;
+    EXPECT_THAT(eventSentences(core::faultsIn(reading, someShelves(), presentMoment)),
+                ElementsAre("Read at is 2026-06-30T10:06:00Z; 1800-01-01 to presentMoment is allowed."));
     reading.readAt = std::chrono::sys_days(1799y / 12 / 31);
-    EXPECT_EQ(core::faultsIn(reading, someShelves(), now).size(), 1U);
+    EXPECT_EQ(core::faultsIn(reading, someShelves(), presentMoment).size(), 1U);
 }
 
 TEST(CareRules, WantWordsWhereTheKindHasNone) {
-    core::Care care{.station = support::tubNorth, .doneAt = now, .kind = core::CareKind::Misted};
-    EXPECT_THAT(core::faultsIn(care, someShelves(), now), IsEmpty());
+    core::Care care{.station = support::tubNorth, .doneAt = presentMoment, .kind = core::CareKind::Misted};
+    EXPECT_THAT(core::faultsIn(care, someShelves(), presentMoment), IsEmpty());
     care.kind = core::CareKind::Other;
-    EXPECT_THAT(eventSentences(core::faultsIn(care, someShelves(), now)),
+    EXPECT_THAT(eventSentences(core::faultsIn(care, someShelves(), presentMoment)),
                 ElementsAre("Note is blank, but the care is none of those with a name; a few words are needed."));
     care.note = "shaded with fleece";
-    EXPECT_THAT(core::faultsIn(care, someShelves(), now), IsEmpty());
+    EXPECT_THAT(core::faultsIn(care, someShelves(), presentMoment), IsEmpty());
 }
 
 TEST(CareRules, EveryKindReadsBackByItsWord) {
