@@ -101,7 +101,7 @@ TEST(CheckEntry, TakesANoteLast) {
 }
 
 TEST(CheckEntry, RefusesATotalBelowWhatHadRooted) {
-    EXPECT_EQ(sentence("8"), "Rooted in all is 8, but 9 had rooted tallyBefore; 9 to 23 is allowed.");
+    EXPECT_EQ(sentence("8"), "Rooted in all is 8, but 9 had rooted before; 9 to 23 is allowed.");
 }
 
 TEST(CheckEntry, RefusesMoreThanAreUndecided) {
