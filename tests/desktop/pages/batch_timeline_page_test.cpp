@@ -21,6 +21,7 @@
 #include "app/report/plain_text.h"
 #include "app/report/sheet.h"
 #include "db/actions/event_actions.h"
+#include "db/actions/session_actions.h"
 #include "tests/desktop/pages/desk.h"
 
 namespace {

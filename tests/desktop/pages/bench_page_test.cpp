@@ -11,6 +11,7 @@
 #include "app/desktop/bench/fill_delegate.h"
 #include "app/desktop/bench/station_model.h"
 #include "app/desktop/registry.h"
+#include "db/writer.h"
 #include "tests/desktop/pages/desk.h"
 
 namespace {
