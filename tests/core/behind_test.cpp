@@ -4,27 +4,28 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "tests/core/comparison_examples.h"
+#include "tests/support/builders.h"
 
 namespace {
 
 using support::aBatch;
 using testing::HasSubstr;
 
-/// Eight earlier batches of 20 that rooted 14 to 16, and one going on that was looked at on day 28.
+/// Eight earlier batches of 20 that rooted 14 to 16, and one going on, all looked at on the plant's horizon day.
 std::vector<core::BatchRecord> pastAndOneWith(int rooted) {
-    std::vector<core::BatchRecord> batches = examples::batchesAt(support::tubNorth, {15, 16, 14, 15, 16, 15, 14, 15});
+    std::vector<core::BatchRecord> batches;
+    for (const int earlier : {15, 16, 14, 15, 16, 15, 14, 15})
+        batches.push_back(aBatch().stuck(20).looked(14, {.rooted = 7}).looked(35, {.rooted = earlier - 7}));
     batches.push_back(aBatch()
                           .code("GOING-ON")
-                          .at(support::tubNorth)
                           .stuck(20)
                           .stuckOn(core::addDays(support::stickingDay(), 60))
-                          .looked(28, {.rooted = rooted}));
+                          .looked(35, {.rooted = rooted}));
     return batches;
 }
 
 core::Date lookedOn() {
-    return core::addDays(support::stickingDay(), 88);
+    return core::addDays(support::stickingDay(), 95);
 }
 
 std::vector<core::BehindThePast> behind(const std::vector<core::BatchRecord>& batches) {

@@ -24,12 +24,12 @@ using pages::press;
 std::vector<core::BatchRecord> oneFarBehind() {
     std::vector<core::BatchRecord> batches;
     for (const int rooted : {15, 16, 14, 15, 16, 15, 14, 15})
-        batches.push_back(support::aBatch().stuck(20).looked(28, {.rooted = rooted}));
+        batches.push_back(support::aBatch().stuck(20).looked(35, {.rooted = rooted}));
     batches.push_back(support::aBatch()
                           .code("BEHIND")
                           .stuck(20)
                           .stuckOn(core::addDays(support::stickingDay(), 60))
-                          .looked(28, {.rooted = 1}));
+                          .looked(35, {.rooted = 1}));
     return batches;
 }
 
@@ -75,7 +75,7 @@ TEST_F(Bench, PointsOutABatchThatDoesWorseThanItsForerunnersAndLeadsToIt) {
     const pages::Obeys rules(attention().model());
     ASSERT_EQ(attention().model()->rowCount(), 1);
     EXPECT_EQ(attention().model()->index(0, 0).data().toString(), QStringLiteral("BEHIND"));
-    EXPECT_TRUE(why(0).startsWith(QStringLiteral("1 of 20 rooted by day 28; 8 batches before it: ")))
+    EXPECT_TRUE(why(0).startsWith(QStringLiteral("1 of 20 rooted by day 35; 8 batches before it: ")))
         << why(0).toStdString();
     const QSignalSpy wanted(page_.get(), &desktop::Page::batchWanted);
     attention().setFocus();
@@ -86,7 +86,7 @@ TEST_F(Bench, PointsOutABatchThatDoesWorseThanItsForerunnersAndLeadsToIt) {
 }
 
 TEST_F(Bench, SaysThatNothingIsOutOfTheOrdinary) {
-    put({support::aBatch().stuck(20).looked(28, {.rooted = 15})});
+    put({support::aBatch().stuck(20).looked(35, {.rooted = 15})});
     ASSERT_TRUE(hasJudged());
     EXPECT_EQ(attention().model()->rowCount(), 0);
     EXPECT_TRUE(state().startsWith(QStringLiteral("Nothing:"))) << state().toStdString();
