@@ -24,7 +24,7 @@
 
 namespace {
 
-const std::string first = core::batchCode(2026, 1);
+const std::string firstCode = core::batchCode(2026, 1);
 const std::string second = core::batchCode(2026, 2);
 
 class FindInTheWindow : public support::Desk {
@@ -46,7 +46,7 @@ class FindInTheWindow : public support::Desk {
     }
 
     void openTwo() {
-        open({support::aBatch().code(first).stuckOn(core::addDays(today(), -7)),
+        open({support::aBatch().code(firstCode).stuckOn(core::addDays(today(), -7)),
               support::aBatch()
                   .code(second)
                   .of(support::deutzia)
@@ -143,8 +143,8 @@ TEST_F(FindInTheWindow, AScannedLabelOpensItsBatchFromWhereverItIsRead) {
         scan(second);
         EXPECT_EQ(batchInFront(), QString::fromStdString(second)) << where;
     }
-    scan(first);
-    EXPECT_EQ(batchInFront(), QString::fromStdString(first)) << "from the page of another batch";
+    scan(firstCode);
+    EXPECT_EQ(batchInFront(), QString::fromStdString(firstCode)) << "from the page of another batch";
 }
 
 TEST_F(FindInTheWindow, AScannerWithoutShiftReadsTheSameBatch) {
@@ -179,7 +179,7 @@ TEST_F(FindInTheWindow, SaysThatAScannedCodeIsNotInTheLogbookAndReadsTheNext) {
 TEST_F(FindInTheWindow, SaysThatACodeWasMisreadWhenItsLetterDoesNotFit) {
     openTwo();
     find("benchDue")->setFocus();
-    std::string misread = first;
+    std::string misread = firstCode;
     misread[6] = misread[6] == '9' ? '8' : static_cast<char>(misread[6] + 1);
     scan(misread);
     EXPECT_EQ(batchInFront(), "");
@@ -188,7 +188,7 @@ TEST_F(FindInTheWindow, SaysThatACodeWasMisreadWhenItsLetterDoesNotFit) {
 
 TEST_F(FindInTheWindow, DoesNotOpenABatchWhoseNoteMentionsAnUnknownCode) {
     const std::string unknown = core::batchCode(2026, 777);
-    core::BatchRecord noted = support::aBatch().code(first).stuckOn(core::addDays(today(), -7));
+    core::BatchRecord noted = support::aBatch().code(firstCode).stuckOn(core::addDays(today(), -7));
     noted.batch.note = "again after " + unknown;
     open({noted});
     show();
@@ -198,7 +198,7 @@ TEST_F(FindInTheWindow, DoesNotOpenABatchWhoseNoteMentionsAnUnknownCode) {
     EXPECT_TRUE(barText().contains("no batch"));
     press(Qt::Key_Down);
     press(Qt::Key_Return);
-    EXPECT_EQ(batchInFront(), QString::fromStdString(first)) << "chosen by hand it opens";
+    EXPECT_EQ(batchInFront(), QString::fromStdString(firstCode)) << "chosen by hand it opens";
 }
 
 TEST_F(FindInTheWindow, ShowsTheBatchesOfAPlantOrStation) {
@@ -217,7 +217,7 @@ TEST_F(FindInTheWindow, ShowsTheBatchesOfAPlantOrStation) {
     type(QString::fromStdString(station));
     press(Qt::Key_Return);
     ASSERT_EQ(batches()->rowCount(), 1);
-    EXPECT_EQ(batches()->index(0, 0).data().toString(), QString::fromStdString(first));
+    EXPECT_EQ(batches()->index(0, 0).data().toString(), QString::fromStdString(firstCode));
     press(Qt::Key_Escape);
     EXPECT_EQ(batches()->rowCount(), 2);
 }
@@ -271,18 +271,18 @@ TEST_F(FindInTheWindow, LeadsBackAndForwardOverPagesAndBatches) {
     openTwo();
     EXPECT_FALSE(action("viewBack")->isEnabled());
     window().showPage(1);
-    window().showBatch(workspace_->logbook().batchWithCode(first));
+    window().showBatch(workspace_->logbook().batchWithCode(firstCode));
     window().showBatch(workspace_->logbook().batchWithCode(second));
     window().showPage(2);
     action("viewBack")->trigger();
     EXPECT_EQ(batchInFront(), QString::fromStdString(second));
     press(Qt::Key_Left, Qt::AltModifier);
-    EXPECT_EQ(batchInFront(), QString::fromStdString(first));
+    EXPECT_EQ(batchInFront(), QString::fromStdString(firstCode));
     find<QToolButton>("wayBack")->click();
     EXPECT_EQ(batchInFront(), "");
     EXPECT_TRUE(find("batchTable")->isVisible());
     find<QToolButton>("wayForward")->click();
-    EXPECT_EQ(batchInFront(), QString::fromStdString(first));
+    EXPECT_EQ(batchInFront(), QString::fromStdString(firstCode));
     action("viewBack")->trigger();
     action("viewBack")->trigger();
     EXPECT_TRUE(find("benchDue")->isVisible());
@@ -292,7 +292,7 @@ TEST_F(FindInTheWindow, LeadsBackAndForwardOverPagesAndBatches) {
 
 TEST_F(FindInTheWindow, PassesOverADeletedBatchOnTheWayBack) {
     openTwo();
-    const core::BatchId batch = workspace_->logbook().batchWithCode(first);
+    const core::BatchId batch = workspace_->logbook().batchWithCode(firstCode);
     window().showBatch(batch);
     window().showPage(2);
     ASSERT_TRUE(workspace_->run([&](db::Logbook& logbook) { return db::deleteBatch(logbook, batch); }).isDone);

@@ -13,7 +13,7 @@ using desktop::FindIndex;
 using desktop::FindKind;
 using support::aBatch;
 
-core::BatchLine line(const core::BatchRecord& record) {
+core::BatchLine lineFrom(const core::BatchRecord& record) {
     return {.batch = record.batch, .tally = core::tallyOf(record.batch, record.checks)};
 }
 
@@ -30,8 +30,9 @@ core::Shelves shelvesWithAccents() {
 std::vector<core::BatchLine> someLines() {
     core::BatchRecord noted = aBatch().code("B260002C").of(support::deutzia).at(support::benchWest);
     noted.batch.note = "beside B260777X, from the Größe pot";
-    return {line(aBatch().code("B260001A")), line(noted),
-            line(aBatch().code("A1").stuckOn({core::addDays(support::stickingDay(), 3)})), line(aBatch().code("A10"))};
+    return {lineFrom(aBatch().code("B260001A")), lineFrom(noted),
+            lineFrom(aBatch().code("A1").stuckOn({core::addDays(support::stickingDay(), 3)})),
+            lineFrom(aBatch().code("A10"))};
 }
 
 class SomeIndex : public testing::Test {

@@ -27,6 +27,7 @@ class Round : public support::Desk {
     }
 
     void openRound() {
+        QApplication::setActiveWindow(&window());  // as window managers do once a dialog is gone
         QTest::keyClick(&window(), Qt::Key_R, Qt::ControlModifier);
         keys_ += 2;
         dialog_ = find<desktop::RoundDialog>("roundDialog");
