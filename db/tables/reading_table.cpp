@@ -16,9 +16,9 @@ constexpr const char* updateReading = R"(
 constexpr const char* deleteReadingRow = "DELETE FROM readings WHERE id = ?1";
 constexpr char readingColumns[] = "SELECT r.id, r.station_id, r.quantity, r.read_at, r.value, r.note FROM readings r";
 constexpr auto selectReadingRow = joined(readingColumns, " WHERE r.id = ?1");
-constexpr auto selectReadings = joined(readingColumns, " ORDER BY r.read_at, r.id");
-constexpr auto selectReadingsOf =
-    joined(readingColumns, " WHERE r.station_id = ?1 AND r.read_at BETWEEN ?2 AND ?3 ORDER BY r.read_at, r.id");
+constexpr auto selectReadings = joined(readingColumns, " ORDER BY r.read_at, r.quantity, r.id");
+constexpr auto selectReadingsOf = joined(
+    readingColumns, " WHERE r.station_id = ?1 AND r.read_at BETWEEN ?2 AND ?3 ORDER BY r.read_at, r.quantity, r.id");
 // The index ends with read_at, so that the newest of each pair is found without reading the others.
 constexpr auto selectNewest = joined(readingColumns, R"(
     JOIN (SELECT s.id AS station, q.word AS quantity,

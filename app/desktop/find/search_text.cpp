@@ -17,6 +17,7 @@ QString searchText(const QString& text) {
     plain.reserve(text.size());
     for (const QChar letter : text.normalized(QString::NormalizationForm_KD))
         if (!isLeftOut(letter)) plain.append(letter);
+    plain.replace(QChar(u'\u00DF'), QStringLiteral("ss"));  // Qt folds letter by letter and leaves a sharp s as it is
     return plain.simplified().toCaseFolded();
 }
 

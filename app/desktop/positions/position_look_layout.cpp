@@ -126,9 +126,10 @@ QWidget* PositionLookDialog::makeSide() {
         quietLabelSaying(tr("Arrows move, Shift and arrows take several, Space marks as before, Ctrl and arrows go to "
                             "the next undecided."));
     keys->setWordWrap(true);
-    wasCounted_ = new QCheckBox(tr("Counte&d before"), side);
-    wasCounted_->setObjectName(QStringLiteral("lookWasCounted"));
-    wasCounted_->setToolTip(tr("Marks show where cuttings are that an earlier check counted; its counts stay."));
+    jump_ = new QLineEdit(side);
+    jump_->setObjectName(QStringLiteral("lookJump"));
+    jump_->setMaxLength(8);
+    jumpFault_ = new FaultLabel(side);
     auto* snake = new QCheckBox(tr("Back a&nd forth"), side);
     snake->setObjectName(QStringLiteral("lookSnake"));
     snake->setToolTip(tr("Steps follow a hand that goes along one row and back along the next."));
@@ -137,10 +138,9 @@ QWidget* PositionLookDialog::makeSide() {
         if (context_.memory != nullptr) context_.memory->setChoice(snakeChoice, isSnake ? "yes" : "no");
     });
     snake->setChecked(context_.memory != nullptr && context_.memory->choice(snakeChoice) == QStringLiteral("yes"));
-    jump_ = new QLineEdit(side);
-    jump_->setObjectName(QStringLiteral("lookJump"));
-    jump_->setMaxLength(8);
-    jumpFault_ = new FaultLabel(side);
+    wasCounted_ = new QCheckBox(tr("Counte&d before"), side);
+    wasCounted_->setObjectName(QStringLiteral("lookWasCounted"));
+    wasCounted_->setToolTip(tr("Marks show where cuttings are that an earlier check counted; its counts stay."));
     auto* jumps = new QHBoxLayout;
     jumps->addWidget(labelFor(tr("&Go to  /"), jump_));
     jumps->addWidget(jump_, 1);

@@ -83,23 +83,23 @@ QStringList unreached(QWidget& top, const std::vector<QWidget*>& walk) {
 
 namespace {
 
-/// Where Tab begins anew after the last.
-const QWidget* firstOf(const QWidget& top) {
-    const QWidget* widget = top.nextInFocusChain();
-    while (widget != &top && !(takesTab(widget) && top.isAncestorOf(widget))) widget = widget->nextInFocusChain();
-    return widget;
+/// Where Tab begins anew after the last: a round has to go up once.
+const QWidget* topmost(const QWidget& top, const std::vector<QWidget*>& walk) {
+    return *std::ranges::min_element(walk, {}, [&](const QWidget* widget) { return placeIn(top, widget).top(); });
 }
 
 }  // namespace
 
 QStringList stepsAgainstTheEye(QWidget& top, const std::vector<QWidget*>& walk) {
     QStringList against;
-    const QWidget* const first = firstOf(top);
+    if (walk.empty()) return against;
+    const QWidget* const first = topmost(top, walk);
     for (std::size_t step = 1; step < walk.size(); ++step) {
         const QRect from = placeIn(top, walk[step - 1]), to = placeIn(top, walk[step]);
-        const bool sharesRow = to.top() <= from.bottom() && to.bottom() >= from.top();
-        const bool goesBack = sharesRow && to.right() < from.left();
-        const bool goesUp = to.bottom() < from.top() && to.left() < from.right();
+        const int leeway = std::min(from.height(), to.height()) / 2;
+        const int down = to.center().y() - from.center().y();
+        const bool goesBack = std::abs(down) < leeway && to.right() < from.left();
+        const bool goesUp = down <= -leeway && to.bottom() < from.center().y() && to.left() < from.right();
         if (walk[step] != first && (goesBack || goesUp))
             against << called(walk[step - 1]) + QStringLiteral(" to ") + called(walk[step]);
     }
