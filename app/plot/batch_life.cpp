@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/plot/batch_life.h"
 
+#include <algorithm>
+#include <tuple>
+
 #include "app/plot/local_time.h"
 #include "db/logbook.h"
 
@@ -25,6 +28,10 @@ BatchLife batchLifeOf(const db::Logbook& logbook, const core::BatchRecord& recor
     const core::Moment from = momentOf(batch.stuckOn, 0);
     const core::Moment until = momentOf(core::addDays(life.until, 1), 0) - std::chrono::seconds{1};
     life.readings = logbook.readings(station->id, from, until);
+    // What was read at one moment stands in one order everywhere.
+    std::ranges::stable_sort(life.readings, [](const core::Reading& one, const core::Reading& other) {
+        return std::tie(one.readAt, one.quantity) < std::tie(other.readAt, other.quantity);
+    });
     life.care = logbook.care(station->id, from, until);
     return life;
 }

@@ -33,7 +33,7 @@ plot::BatchLife warmLife() {
         life.readings.push_back(
             {.quantity = core::Quantity::SolutionEc, .readAt = onDay(day), .value = 0.5 + 0.01 * day});
         life.readings.push_back(
-            {.quantity = core::Quantity::SolutionTemperature, .readAt = onDay(day), .value = 22 + 0.2 * day});
+            {.quantity = core::Quantity::SolutionTemperature, .readAt = onDay(day), .value = day < 20 ? 22.5 : 32.0});
     }
     life.care.push_back({.doneAt = onDay(7), .kind = core::CareKind::ToppedUp, .note = "2 L"});
     life.care.push_back({.doneAt = onDay(14), .kind = core::CareKind::SolutionChanged});
@@ -47,14 +47,14 @@ std::shared_ptr<const plot::Figure> strip(const plot::BatchLife& life, const cor
 
 TEST(BatchStripFigure, SaysWhatWasOutsideItsBand) {
     EXPECT_THAT(strip(warmLife())->sentence().toStdString(),
-                HasSubstr("outside the good band: solution temperature in 5 of 8"));
+                HasSubstr("outside the good band: solution temperature in 3 of 8"));
 }
 
 TEST(BatchStripFigure, DrawsEachQuantityWithItsUnitItsBandAndHowOftenItWasRead) {
     const QStringList texts = examples::drawnTexts(*strip(warmLife()));
     for (const char* text :
          {"solution EC, mS/cm; 8 readings", "good: up to 1.00", "solution temperature, °C; 8 readings",
-          "good: 18.0 to 24.0", "topped up", "solution changed", "photos", "27.6 °C"})
+          "good: 18.0 to 24.0", "topped up", "solution changed", "photos", "32.0 °C"})
         EXPECT_TRUE(texts.contains(QString::fromUtf8(text))) << text << "\n" << texts.join(u'\n').toStdString();
 }
 
@@ -72,7 +72,7 @@ TEST(BatchStripFigure, GivesDayFigureUnitAndCountInItsHints) {
     for (const plot::Hint& hint : examples::drawn(*strip(warmLife())).hints) hints << hint.text;
     const std::string all = hints.join(u'\n').toStdString();
     EXPECT_THAT(all, HasSubstr("day 28 (11 April 2026"));
-    EXPECT_THAT(all, HasSubstr("solution temperature 27.6 °C; 8 readings\noutside 18.0 to 24.0"));
+    EXPECT_THAT(all, HasSubstr("solution temperature 32.0 °C; 8 readings\noutside 18.0 to 24.0"));
     EXPECT_THAT(all, HasSubstr("photo, day 10"));
     EXPECT_THAT(all, HasSubstr("day 28: 18 of 24 stuck had rooted, 4 lost, 2 waiting"));
 }

@@ -47,7 +47,7 @@ class Timeline : public pages::Desk {
         EXPECT_TRUE(db::recordReadings(
             logbook(),
             {reading(core::Quantity::SolutionEc, 7, 0.6), reading(core::Quantity::SolutionPh, 7, 6.0),
-             reading(core::Quantity::SolutionTemperature, 7, 21.5), reading(core::Quantity::SolutionEc, 21, 0.8)},
+             reading(core::Quantity::SolutionTemperature, 7, 31.5), reading(core::Quantity::SolutionEc, 21, 0.8)},
             at(60)));
         page_ = std::make_unique<desktop::BatchesPage>(context());
         pages::show(*page_);
@@ -65,10 +65,13 @@ class Timeline : public pages::Desk {
     void choose(const QString& event, int nth = 0) {
         for (int row = 0; row < table().model()->rowCount(); ++row)
             if (shown(row, EventTableModel::Event) == event && nth-- == 0) table().selectRow(row);
+        QApplication::setActiveWindow(page_.get());  // a dialog may have had it last
         table().setFocus();
     }
     void click(const char* name) { named<QPushButton>(*page_, name).click(); }
-    std::vector<core::Reading> readings() { return logbook().readings(support::tubNorth, at(0), at(119)); }
+    std::vector<core::Reading> readings() {
+        return plot::batchLifeOf(logbook(), batch("B260001A"), workspace_.shelves(), support::today()).readings;
+    }
     std::vector<core::Care> care() { return logbook().care(support::tubNorth, at(0), at(121)); }
     std::vector<core::Expense> expenses() { return logbook().expenses(id()); }
     bool isSummed() {
@@ -95,7 +98,7 @@ class Timeline : public pages::Desk {
 TEST_F(Timeline, TellsEverythingInOrderOfTimeWithADaysReadingsInOneLine) {
     const pages::Obeys rules(table().model());
     EXPECT_EQ(column(EventTableModel::Event), (QStringList{"stuck", "readings", "check", "readings", "check"}));
-    EXPECT_EQ(shown(1, EventTableModel::What), QStringLiteral("EC 0.60 mS/cm, pH 6.0, solution 21.5 °C"));
+    EXPECT_EQ(shown(1, EventTableModel::What), QStringLiteral("EC 0.60 mS/cm, pH 6.0, solution 31.5 °C"));
     EXPECT_EQ(shown(2, EventTableModel::RootedInAll), QStringLiteral("9"));
     EXPECT_EQ(shown(2, EventTableModel::Day), QStringLiteral("14"));
     EXPECT_EQ(shown(2, EventTableModel::When), QStringLiteral("16/03/2026"));

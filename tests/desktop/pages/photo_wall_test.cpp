@@ -48,6 +48,9 @@ class Photos : public pages::Desk {
         for (const QString& file : files) urls << QUrl::fromLocalFile(file);
         data.setUrls(urls);
         auto& target = named<QWidget>(*page_, "batchPage");
+        QDragEnterEvent enter(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(&target, &enter);
+        EXPECT_TRUE(enter.isAccepted());
         QDropEvent event(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
         QCoreApplication::sendEvent(&target, &event);
     }
@@ -101,12 +104,12 @@ TEST_F(Photos, RefusesAPasteWithoutAPictureInASentence) {
 }
 
 TEST_F(Photos, KeepsTheGoodOnesAndNamesTheBrokenOne) {
-    const std::string broken = (folder_ / "broken.jpg").string();
-    support::writeContent(broken, "\xFF\xD8\xFF\xE0 nothing more");
+    const std::string broken = (folder_ / "broken.png").string();
+    support::writeContent(broken, support::contentOf(picture("whole.png").toStdString()).substr(0, 60));
     drop({picture("one.png"), QString::fromStdString(broken)});
     ASSERT_TRUE(hasPhotos(1));
     ASSERT_TRUE(pages::comesTrue([&] { return !fault().isEmpty(); }));
-    EXPECT_TRUE(fault().contains(QStringLiteral("broken.jpg"))) << fault().toStdString();
+    EXPECT_TRUE(fault().contains(QStringLiteral("broken.png"))) << fault().toStdString();
 }
 
 TEST_F(Photos, AreKeptSmallAndUnderNoNameFromOutside) {
@@ -114,7 +117,7 @@ TEST_F(Photos, AreKeptSmallAndUnderNoNameFromOutside) {
     ASSERT_TRUE(hasPhotos(1));
     const core::ImageBytes bytes = logbook().photoImage(photos()[0].id);
     const QByteArray data(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size()));
-    EXPECT_EQ(QImage::fromData(data).size(), QSize(1600, 1067));
+    EXPECT_EQ(QImage::fromData(data).width(), 1600);
     EXPECT_FALSE(data.contains("my garden"));
     EXPECT_EQ(photos()[0].caption, "");
 }
@@ -173,7 +176,6 @@ TEST_F(Photos, StopsAddingOnRequestAndLeavesNothingBehind) {
     named<QPushButton>(*page_, "stopAddingPhotos").click();
     QCoreApplication::processEvents();
     EXPECT_TRUE(photos().empty());
-    EXPECT_FALSE(workspace_.undo());
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QPointer>
 #include <QPushButton>
+#include <algorithm>
 
 #include "app/desktop/readings/station_line.h"
 #include "app/desktop/widgets/fault_label.h"
@@ -38,7 +39,10 @@ class ReadingRound : public pages::Desk {
     }
 
     std::vector<core::Reading> readings(core::StationId station) {
-        return logbook().readings(station, noon(support::stickingDay()) - 24h, noon(support::today()) + 24h);
+        std::vector<core::Reading> found =
+            logbook().readings(station, noon(support::stickingDay()) - 24h, noon(support::today()) + 24h);
+        std::ranges::stable_sort(found, {}, &core::Reading::quantity);
+        return found;
     }
 
     QString faultsShown() {
