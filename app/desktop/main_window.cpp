@@ -60,7 +60,7 @@ MainWindow::MainWindow(WindowParts parts)
     catchStrayLetters();
     menus_ = new MainMenus(*this);
     if (!restoreGeometry(parts_.memory.shape("main_window")))
-        resize(QSize(1280, 800).boundedTo(screen()->availableSize()));
+        resize(QSize(1280, 800).boundedTo(screen()->availableSize() - QSize(0, 2 * fontMetrics().height())));
     showSituation();
 }
 

@@ -88,6 +88,8 @@ class MainWindow : public QMainWindow {
 
     QWidget* makeCentre();
     QWidget* makeHead();
+    void makeWay(QWidget* head);
+    void makeFind(QWidget* head);
     void catchStrayLetters();
     void makeStatusBar();
     void makeFirstRun();

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The part of MainWindow that goes places: pages, things found, the way back.
+#include <QApplication>
+#include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QScopedValueRollback>
@@ -11,6 +13,7 @@
 #include "app/desktop/find/find_field.h"
 #include "app/desktop/find/finder.h"
 #include "app/desktop/find/stray_letters.h"
+#include "app/desktop/look/appearance.h"
 #include "app/desktop/look/look.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/page_list.h"
@@ -34,30 +37,10 @@ QToolButton* wayButton(const QString& name, const QString& iconName, const QStri
 
 QWidget* MainWindow::makeHead() {
     auto* head = new QWidget(this);
-    back_ = wayButton("wayBack", "back", tr("Back"), head);
-    back_->setToolTip(
-        tr("Back to what was in front before (%1)").arg(QKeySequence("Alt+Left").toString(QKeySequence::NativeText)));
-    forward_ = wayButton("wayForward", "forward", tr("Forward"), head);
-    forward_->setToolTip(tr("Forward again (%1)").arg(QKeySequence("Alt+Right").toString(QKeySequence::NativeText)));
-    auto* finder = new Finder(parts_.context.workspace, parts_.pages, parts_.tasks, this);
-    find_ = new FindField(*finder, head);
-    find_->setToolTip(tr("Finds by any part of a name or code (%1). A scanned label opens its batch.")
-                          .arg(QKeySequence("Ctrl+K").toString(QKeySequence::NativeText)));
+    makeWay(head);
+    makeFind(head);
     auto* label = new QLabel(tr("Find"), head);
     label->setBuddy(find_);
-    connect(back_, &QToolButton::clicked, this, &MainWindow::goBack);
-    connect(forward_, &QToolButton::clicked, this, &MainWindow::goForward);
-    connect(find_, &FindField::chosen, this, &MainWindow::open);
-    connect(find_, &FindField::notFound, this,
-            [this](const QString& sentence) { bar_->say(sentence, MessageBar::Tone::Fault); });
-    connect(find_, &FindField::left, this, [this] {
-        if (Page* page = currentPage()) page->activated();
-    });
-    connect(this, &MainWindow::situationChanged, this, [this] {
-        back_->setEnabled(hasWayBack());
-        forward_->setEnabled(hasWayForward());
-    });
-
     auto* layout = new QHBoxLayout(head);
     layout->setContentsMargins(fontMetrics().height() / 2, fontMetrics().height() / 4, fontMetrics().height() / 2, 0);
     layout->addWidget(back_);
@@ -66,6 +49,39 @@ QWidget* MainWindow::makeHead() {
     layout->addWidget(label);
     layout->addWidget(find_, 1);
     return head;
+}
+
+void MainWindow::makeWay(QWidget* head) {
+    back_ = wayButton("wayBack", "back", tr("Back"), head);
+    back_->setToolTip(
+        tr("Back to what was in front before (%1)").arg(QKeySequence("Alt+Left").toString(QKeySequence::NativeText)));
+    forward_ = wayButton("wayForward", "forward", tr("Forward"), head);
+    forward_->setToolTip(tr("Forward again (%1)").arg(QKeySequence("Alt+Right").toString(QKeySequence::NativeText)));
+    connect(back_, &QToolButton::clicked, this, &MainWindow::goBack);
+    connect(forward_, &QToolButton::clicked, this, &MainWindow::goForward);
+    connect(this, &MainWindow::situationChanged, this, [this] {
+        back_->setEnabled(hasWayBack());
+        forward_->setEnabled(hasWayForward());
+    });
+    const auto fitSigns = [this] {
+        const int size = QFontMetrics(QApplication::font()).height() * 5 / 4;
+        for (QToolButton* button : {back_, forward_}) button->setIconSize(QSize(size, size));
+    };
+    fitSigns();
+    connect(&parts_.appearance, &Appearance::changed, head, fitSigns);
+}
+
+void MainWindow::makeFind(QWidget* head) {
+    auto* finder = new Finder(parts_.context.workspace, parts_.pages, parts_.tasks, this);
+    find_ = new FindField(*finder, head);
+    find_->setToolTip(tr("Finds by any part of a name or code (%1). A scanned label opens its batch.")
+                          .arg(QKeySequence("Ctrl+K").toString(QKeySequence::NativeText)));
+    connect(find_, &FindField::chosen, this, &MainWindow::open);
+    connect(find_, &FindField::notFound, this,
+            [this](const QString& sentence) { bar_->say(sentence, MessageBar::Tone::Fault); });
+    connect(find_, &FindField::left, this, [this] {
+        if (Page* page = currentPage()) page->activated();
+    });
 }
 
 void MainWindow::catchStrayLetters() {

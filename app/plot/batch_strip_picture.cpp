@@ -186,29 +186,27 @@ class StripPainter {
         }
     }
 
+    QPointF placeOf(const StripPoint& point, const Scale& values) const {
+        return {days_.at(point.day), values.at(point.value)};
+    }
+
     void drawReadings(const StripPanel& panel, double top) {
         const Scale values = valueScaleOf(panel, top + panelHeight_, top);
         caption(top, panel.caption, panel.band ? panel.band->words : QString());
         if (panel.band) drawBand(*panel.band, values);
         drawValueAxis(values);
         const SeriesLook &inside = canvas_.palette().look(0), &outside = canvas_.palette().look(1);
-        QPainterPath line;
-        for (const StripPoint& point : panel.points) {
-            const QPointF place(days_.at(point.day), values.at(point.value));
-            if (line.isEmpty())
-                line.moveTo(place);
-            else
-                line.lineTo(place);
-        }
+        QPainterPath line(placeOf(panel.points.front(), values));
+        for (const StripPoint& point : panel.points) line.lineTo(placeOf(point, values));
         canvas_.stroke(line, canvas_.palette().axis, 0.07);
         for (const StripPoint& point : panel.points) {
-            const QPointF place(days_.at(point.day), values.at(point.value));
+            const QPointF place = placeOf(point, values);
             canvas_.marker(place, point.isOutside ? Marker::Diamond : Marker::Disc, point.isOutside ? 0.62 : 0.44,
                            point.isOutside ? outside.line : inside.line);
             canvas_.hint(QRectF(place - QPointF(0.45, 0.45) * em_, QSizeF(0.9 * em_, 0.9 * em_)), point.hint);
         }
         const StripPoint& last = panel.points.back();
-        const double y = std::clamp(values.at(last.value) - em_ / 2, top - 0.3 * em_, top + panelHeight_ - 0.7 * em_);
+        const double y = std::clamp(values.at(last.value) - em_ / 2, top, top + panelHeight_ - 0.8 * em_);
         const double left = std::min(labels_.left(), days_.at(last.day) + 0.6 * em_);
         canvas_.line({left, y, area_.right() - left, em_}, Qt::AlignLeft | Qt::AlignVCenter, panel.last,
                      last.isOutside ? outside.text : inside.text, Type::Bold);
@@ -225,14 +223,13 @@ class StripPainter {
 
     void drawValueAxis(const Scale& values) {
         const Palette& palette = canvas_.palette();
-        const std::vector<double> ticks = valueTicks(values.low, values.high);
-        const double step = ticks.size() > 1 ? ticks[1] - ticks[0] : 1;
-        for (const double tick : ticks) {
-            const double y = values.at(tick);
+        const int most = std::max(2, static_cast<int>((values.start - values.end) / (1.05 * em_)));
+        const double step = valueStep(values.low, values.high, most);
+        for (double i = std::ceil(values.low / step); i * step <= values.high; ++i) {
+            const double y = values.at(i * step);
             canvas_.stroke({days_.start - 0.2 * em_, y}, {days_.start, y}, palette.axis, 0.07);
-            if (y - 0.4 * em_ < values.end - 0.5 * em_ || y > values.start + 0.2 * em_) continue;
             canvas_.line({area_.left(), y - em_ / 2, days_.start - 0.4 * em_ - area_.left(), em_},
-                         Qt::AlignRight | Qt::AlignVCenter, tickText(tick, step), palette.quietText, Type::Small);
+                         Qt::AlignRight | Qt::AlignVCenter, tickText(i * step, step), palette.quietText, Type::Small);
         }
         canvas_.stroke({days_.start, values.end}, {days_.start, values.start}, palette.axis, 0.07);
         canvas_.stroke({days_.start, values.start}, {days_.end, values.start}, palette.axis, 0.07);

@@ -8,15 +8,14 @@
 
 namespace plot {
 
-std::vector<double> valueTicks(double low, double high) {
-    const double rough = (high - low) / 2;
-    const double power = std::pow(10, std::floor(std::log10(rough)));
-    double step = 10 * power;
-    for (const double times : {5.0, 2.0, 1.0})
-        if (times * power >= 0.5 * rough) step = times * power;
-    std::vector<double> ticks;
-    for (double i = std::ceil(low / step - 1e-9); i * step <= high + 1e-9 * step; ++i) ticks.push_back(i * step);
-    return ticks;
+double valueStep(double low, double high, int most) {
+    const auto between = [&](double step) { return std::floor(high / step) - std::ceil(low / step) + 1; };
+    double power = std::pow(10, std::floor(std::log10((high - low) / most)) - 1);
+    while (true) {
+        for (const double times : {1.0, 2.0, 5.0})
+            if (between(times * power) <= most) return times * power;
+        power *= 10;
+    }
 }
 
 QString tickText(double tick, double step) {

@@ -3,15 +3,14 @@
 #pragma once
 
 #include <QString>
-#include <vector>
 
 #include "app/plot/axis.h"
 #include "app/plot/batch_strip_picture.h"
 
 namespace plot {
 
-/// Two to five round figures between the ends. Domain: low < high.
-[[nodiscard]] std::vector<double> valueTicks(double low, double high);
+/// The smallest round step with at most `most` of its multiples between the ends. Domain: low < high, most >= 1.
+[[nodiscard]] double valueStep(double low, double high, int most);
 [[nodiscard]] QString tickText(double tick, double step);
 /// Marks at the ends stay clear of the edges, and a single figure has room around it. Domain: the panel has points.
 [[nodiscard]] Scale valueScaleOf(const StripPanel& panel, double bottom, double top);

@@ -89,6 +89,16 @@ TEST_F(SomeIndex, FindsANoteAndShowsIt) {
     EXPECT_FALSE(index_.find("B260002C").shown[0].detail.contains("Größe")) << "found by its code";
 }
 
+TEST_F(SomeIndex, ShowsTheCommonNameThatABatchWasFoundBy) {
+    core::Shelves shelves = shelvesWithAccents();
+    for (core::Plant& plant : shelves.plants)
+        if (plant.id == support::deutzia) plant.commonName = "zebra bush";
+    index_.build(shelves, someLines());
+    for (const desktop::FoundThing& thing : index_.find("zebra").shown)
+        EXPECT_TRUE(thing.detail.contains("zebra bush"));
+    EXPECT_FALSE(index_.find("B260002C").shown[0].detail.contains("zebra"));
+}
+
 TEST_F(SomeIndex, PutsTheExactCodeFirstThenWhatBeginsWithIt) {
     EXPECT_EQ(titles("a1").mid(0, 2), QStringList({"A1", "A10"}));
     EXPECT_TRUE(index_.find("A1").shown[0].isExact);

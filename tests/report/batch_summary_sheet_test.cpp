@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/report/batch_summary_sheet.h"
 
+#include <utility>
+
+#include "app/plot/local_time.h"
 #include "app/report/plain_text.h"
 #include "app/report/sheet_words.h"
 #include "gmock/gmock.h"
@@ -74,6 +77,28 @@ TEST(BatchSummarySheet, SetsTheBatchBesideTheOthers) {
     EXPECT_THAT(text, testing::HasSubstr("B260047K: 0"));
     EXPECT_THAT(text, testing::HasSubstr("fewer than luck would explain"));
     EXPECT_THAT(text, testing::HasSubstr("beta-binomial, with the likeness within batches"));
+}
+
+TEST(BatchSummarySheet, TellsWhatHappenedAroundTheBatch) {
+    const core::BatchRecord record = examples::batchChecked(4);
+    const auto on = [&](int day) { return plot::momentOf(core::addDays(record.batch.stuckOn, day), 9 * 60); };
+    report::BatchEvents events;
+    events.life.station = QStringLiteral("bench tray 2");
+    events.life.until = core::addDays(record.batch.stuckOn, 28);
+    for (const int day : {0, 14})
+        for (const auto& [quantity, value] : {std::pair(core::Quantity::AirTemperature, 15.0 + day / 2.0),
+                                              std::pair(core::Quantity::RelativeHumidity, 91.0)})
+            events.life.readings.push_back({.quantity = quantity, .readAt = on(day), .value = value});
+    events.life.care.push_back({.doneAt = on(3), .kind = core::CareKind::Misted, .note = "morning and evening"});
+    QImage image(40, 30, QImage::Format_RGB32);
+    image.fill(Qt::gray);
+    events.photos = {{image, QStringLiteral("day 2, 16 March 2026"), QStringLiteral("stuck")},
+                     {image, QStringLiteral("day 28, 11 April 2026"), QStringLiteral("potted on")}};
+    events.life.expenses.push_back({.spentOn = record.batch.stuckOn, .what = "rooting gel", .hundredths = 1250});
+    const report::Sheet sheet = report::batchSummarySheet(record, examples::session(), examples::batchSummary(),
+                                                          examples::smallShelves(), examples::printedAt(), events);
+    EXPECT_FALSE(sheet.fitsOnePage);
+    examples::expectGolden(report::plainText(sheet), "batch_summary_events");
 }
 
 TEST(BatchSummarySheet, DrawsNoChartOfASingleBatch) {

@@ -41,7 +41,7 @@ BatchFacts::BatchFacts(BatchPageModel& model, QWidget* parent)
     setFocusPolicy(Qt::NoFocus);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setWidget(content);
-    setMinimumWidth(fontMetrics().averageCharWidth() * 46);
+    setMinimumWidth(fontMetrics().averageCharWidth() * 40);
 }
 
 void BatchFacts::addFact(const QString& name, const QString& text, const QString& objectName) {

@@ -53,6 +53,7 @@ bool BatchPageModel::show(core::BatchId batch) {
 
 void BatchPageModel::clear() {
     batch_ = {};
+    past_.stop();
     sums_.stop();
     view_.reset();
 }
@@ -118,15 +119,15 @@ void BatchPageModel::addFact(const QString& name, const QString& text) {
 
 void BatchPageModel::askForSummary() {
     auto record = std::make_shared<const core::BatchRecord>(view_->record);
-    auto shelves = std::make_shared<const core::Shelves>(workspace_.shelves());
-    auto past =
-        std::make_shared<const std::vector<core::BatchRecord>>(workspace_.logbook().batchRecords(record->batch.plant));
-    const core::Date today = workspace_.today();
-    sums_.ask(
-        [=](std::stop_token) {
-            return std::make_shared<const core::BatchSummary>(core::summaryOf(*record, *shelves, *past, today));
-        },
-        [this](const std::shared_ptr<const core::BatchSummary>& summary) { tellSummary(summary); });
+    past_.ask(record->batch.plant, [this, record](const PlantRecords::Records& past) {
+        auto shelves = std::make_shared<const core::Shelves>(workspace_.shelves());
+        const core::Date today = workspace_.today();
+        sums_.ask(
+            [=](std::stop_token) {
+                return std::make_shared<const core::BatchSummary>(core::summaryOf(*record, *shelves, *past, today));
+            },
+            [this](const std::shared_ptr<const core::BatchSummary>& summary) { tellSummary(summary); });
+    });
 }
 
 void BatchPageModel::tellSummary(std::shared_ptr<const core::BatchSummary> summary) {

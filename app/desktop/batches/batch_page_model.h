@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "app/desktop/background/latest_answer.h"
+#include "app/desktop/batches/plant_records.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/batch_life.h"
 #include "core/comparison/batch_summary.h"
@@ -103,6 +104,7 @@ class BatchPageModel : public QObject {
     core::BatchId batch_;
     std::optional<BatchView> view_;
     mutable std::shared_ptr<const report::BatchEvents> printed_;
+    PlantRecords past_{workspace_};
     LatestAnswer<std::shared_ptr<const core::BatchSummary>> sums_{this};
 };
 

@@ -3,7 +3,6 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QItemSelectionModel>
 #include <QKeyEvent>
 #include <QLabel>
@@ -15,6 +14,7 @@
 #include "app/desktop/batches/copied_rows.h"
 #include "app/desktop/batches/event_table_model.h"
 #include "app/desktop/names/text_labels.h"
+#include "app/desktop/widgets/table_columns.h"
 #include "app/desktop/widgets/table_manners.h"
 #include "app/plot/number_text.h"
 
@@ -31,6 +31,9 @@ void BatchTimeline::build() {
     table_->setAccessibleName(tr("Timeline"));
     table_->setModel(events_);
     giveTableManners(*table_);
+    const auto wide = [this](int characters) { return fontMetrics().averageCharWidth() * characters; };
+    new TableColumns(*table_, {wide(14), wide(6), wide(11), wide(40), wide(15), wide(12), wide(24)},
+                     EventTableModel::What, context_.memory, QStringLiteral("timeline"));
     table_->installEventFilter(this);
     copyOnRequest(*table_, [this](const QString& sentence) { emit said(sentence); });
     connect(table_, &QTableView::doubleClicked, this, &BatchTimeline::edit);
@@ -108,10 +111,6 @@ void BatchTimeline::fill() {
     events_->show(eventsOf(view.record, view.session, view.life, model_.shelves(),
                            kind < 0 ? std::optional<EventKind>() : std::optional(static_cast<EventKind>(kind))),
                   view.record.batch.stuckOn);
-    table_->resizeColumnsToContents();
-    const int most = fontMetrics().averageCharWidth() * 60;
-    for (int column = 0; column < EventTableModel::Note; ++column)
-        table_->setColumnWidth(column, std::min(most, table_->columnWidth(column) + fontMetrics().height() / 2));
     showButtons();
 }
 

@@ -12,11 +12,26 @@
 
 namespace desktop {
 
+namespace {
+
+/// Only the one in front says how much room is wanted: the table needs less than a batch's page.
+void wantRoomForFront(const QStackedWidget& stack) {
+    for (int place = 0; place < stack.count(); ++place) {
+        const QSizePolicy::Policy policy =
+            place == stack.currentIndex() ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+        stack.widget(place)->setSizePolicy(policy, policy);
+    }
+}
+
+}  // namespace
+
 BatchesPage::BatchesPage(const PageContext& context, QWidget* parent)
     : Page(parent), stack_(new QStackedWidget), list_(new BatchListPage(context)), batch_(new BatchPage(context)) {
     setObjectName(QStringLiteral("batchesPage"));
     stack_->addWidget(list_);
     stack_->addWidget(batch_);
+    wantRoomForFront(*stack_);
+    connect(stack_, &QStackedWidget::currentChanged, this, [this] { wantRoomForFront(*stack_); });
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(stack_);

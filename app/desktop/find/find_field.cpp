@@ -63,7 +63,7 @@ void FindField::makeList() {
     count_->setWordWrap(true);
     count_->setMargin(fontMetrics().height() / 4);
     auto* layout = new QVBoxLayout(popup_);
-    layout->setContentsMargins(1, 1, 1, 1);
+    layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(list_, 1);
     layout->addWidget(count_);
@@ -118,8 +118,9 @@ void FindField::placeList() {
     const QPoint below = mapTo(within, QPoint(0, height()));
     const int width = std::min(std::max(this->width(), em * 46), within->width());
     const int rows = std::min(model_->rowCount(), mostRowsSeen);
-    const int words = count_->isHidden() ? 0 : count_->heightForWidth(width - 2);
-    const int wanted = rows * (rows > 0 ? list_->sizeHintForRow(0) : 0) + words + 2;
+    const int words = count_->isHidden() ? 0 : count_->heightForWidth(width - 2 * popup_->frameWidth());
+    const int edges = 2 * popup_->frameWidth();
+    const int wanted = rows * (rows > 0 ? list_->sizeHintForRow(0) : 0) + words + edges;
     const int left = isRightToLeft() ? below.x() + this->width() - width : below.x();
     popup_->setGeometry(std::clamp(left, 0, within->width() - width), below.y(), width,
                         std::min(wanted, within->height() - below.y()));

@@ -79,14 +79,14 @@ void FindIndex::addShelves() {
     for (const core::Plant& plant : shelves_.plants) {
         const QString name = QString::fromStdString(core::fullName(plant));
         const QString common = QString::fromStdString(plant.commonName);
-        plants_[plant.id] = {name, searchText(name + u' ' + common)};
+        plants_[plant.id] = {name, searchText(name + u' ' + common), common};
         addThing({FindKind::Plant, name, name, withRetired(common, plant.isRetired), "plant", placeOf(plant.id), {}},
                  common, things_);
     }
     for (const core::StockPlant& stock : shelves_.stockPlants) {
         const QString label = QString::fromStdString(stock.label);
         const Named plant = valueOr(plants_, stock.plant);
-        stockPlants_[stock.id] = {label, searchText(label)};
+        stockPlants_[stock.id] = {label, searchText(label), {}};
         addThing({FindKind::StockPlant,
                   label,
                   plant.shown,
@@ -100,7 +100,7 @@ void FindIndex::addShelves() {
         const QString name = QString::fromStdString(station.name);
         const core::Method* method = core::find(shelves_.methods, station.method);
         const QString way = method ? QString::fromStdString(method->name) : QString();
-        stations_[station.id] = {name, searchText(name)};
+        stations_[station.id] = {name, searchText(name), {}};
         addThing({FindKind::Station, name, {}, withRetired(way, station.isRetired), "station", placeOf(station.id), {}},
                  {}, things_);
     }
@@ -112,6 +112,7 @@ FindIndex::BatchEntry FindIndex::entryFor(const core::Batch& batch) const {
     entry.code = QString::fromStdString(batch.code);
     entry.note = QString::fromStdString(batch.note);
     entry.plant = batch.plant;
+    entry.stockPlant = batch.stockPlant;
     entry.station = batch.station;
     entry.stuckOn = batch.stuckOn;
     entry.head = searchText(entry.code);
@@ -149,12 +150,14 @@ FoundThing FindIndex::shown(const BatchEntry& entry, const Query& query) const {
     QStringList parts;
     if (!station.shown.isEmpty()) parts.append(station.shown);
     parts.append(inFind("stuck on %1").arg(plot::shortDateText(entry.stuckOn)));
-    // Where the note is what was found, it is shown.
-    const QString note = searchText(entry.note);
-    const QString others = entry.head + u' ' + plant.searched + u' ' + station.searched;
-    const bool isNoteWanted = std::ranges::any_of(
-        query.words, [&](const QString& word) { return note.contains(word) && !others.contains(word); });
-    if (isNoteWanted) parts.append(entry.note.simplified());
+    // What it was found by is shown, so that nobody wonders why it is there.
+    const QString seen = entry.head + u' ' + searchText(plant.shown) + u' ' + station.searched;
+    for (const QString& text : {plant.also, valueOr(stockPlants_, entry.stockPlant).shown, entry.note.simplified()}) {
+        const QString searched = searchText(text);
+        if (std::ranges::any_of(query.words,
+                                [&](const QString& word) { return searched.contains(word) && !seen.contains(word); }))
+            parts.append(text);
+    }
     return {FindKind::Batch, entry.code,        plant.shown, parts.join(QStringLiteral(" \u00B7 ")),
             "batches",       placeOf(entry.id), {},          entry.head == query.whole};
 }

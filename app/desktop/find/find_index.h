@@ -62,12 +62,14 @@ class FindIndex {
         core::BatchId id;
         QString code, note;
         core::PlantId plant;
+        core::StockPlantId stockPlant;
         core::StationId station;
         core::Date stuckOn{};
     };
     struct Named {
         QString shown;
         QString searched;
+        QString also;  // found by this too, though it isn't in the name that is shown
     };
 
     void addThing(FoundThing thing, const QString& alsoFoundBy, std::vector<Thing>& things);

@@ -64,6 +64,7 @@ void PhotoWall::build() {
     caption_ = new QLabel;
     caption_->setObjectName(QStringLiteral("photoWords"));
     caption_->setWordWrap(true);
+    caption_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     caption_->setBuddy(list_);
     fault_ = new FaultLabel;
     fault_->setObjectName(QStringLiteral("photoFault"));
@@ -75,10 +76,12 @@ void PhotoWall::build() {
     layout->addWidget(fault_);
     layout->addWidget(list_);
     layout->addWidget(pair_, 1);
+    layout->addStretch();
 }
 
 QWidget* PhotoWall::makeButtons() {
     auto* buttons = new QWidget;
+    buttons->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     auto* row = new QHBoxLayout(buttons);
     row->setContentsMargins(0, 0, 0, 0);
     const auto make = [&](const QString& text, const char* name, const QString& key, auto act) {
@@ -117,6 +120,7 @@ void PhotoWall::show(bool isWritable) {
             list_->selectionModel()->select(photos_->index(row), QItemSelectionModel::Select);
     if (chosen().empty() && photos_->rowCount() > 0) choose(photos_->photoAt(photos_->rowCount() - 1)->id);
     add_->setEnabled(isWritable);
+    list_->setVisible(photos_->rowCount() > 0);
     caption_->setText(photos_->rowCount() == 0
                           ? tr("No photos of this batch yet. Add some from files, drop them here, or paste one with "
                                "Ctrl+V; they are kept in the logbook, scaled down.")

@@ -27,7 +27,8 @@ MomentEdit::MomentEdit(core::Date today, core::Moment moment, QWidget* parent)
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(day_);
     row->addWidget(hour_);
-    row->addStretch();
+    row->addStretch(1);
+    day_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     setFocusProxy(day_);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/readings/reading_dialog.h"
 
+#include <QApplication>
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -108,14 +109,21 @@ QWidget* ReadingDialog::makeLines(const std::vector<core::Station>& stations) {
         lines_.push_back(line);
     }
     layout->addStretch();
+    const int room = screen()->availableSize().width() * 9 / 10;
+    if (content->sizeHint().width() > room)
+        for (StationLine* line : lines_) line->stack();
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(content);
-    scroll->setMinimumWidth(content->sizeHint().width() + fontMetrics().height() * 2);
+    scroll->setMinimumWidth(std::min(room, content->sizeHint().width() + fontMetrics().height() * 2));
     const int wanted = content->sizeHint().height() + fontMetrics().height();
     scroll->setMinimumHeight(std::min(wanted, fontMetrics().height() * 26));
+    // Enter moves the focus past the edge of what is seen, which the area follows by itself for Tab only.
+    connect(qApp, &QApplication::focusChanged, scroll, [scroll](QWidget*, QWidget* now) {
+        if (now != nullptr && scroll->isAncestorOf(now)) scroll->ensureWidgetVisible(now);
+    });
     return scroll;
 }
 

@@ -31,6 +31,14 @@ StationLine::StationLine(const core::Station& station, const std::vector<core::Q
     for (const core::Quantity quantity : quantities) addField(quantity);
 }
 
+void StationLine::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    // Only now: coming into a window puts the fields, which were added last, behind the rest of the line.
+    if (!fields_.empty()) setTabOrder(fields_.back()->line(), more_);
+    setTabOrder(more_, care_);
+    setTabOrder(care_, note_);
+}
+
 void StationLine::build() {
     auto* name = new QLabel(QString::fromStdString(station_.name));
     name->setTextFormat(Qt::PlainText);
@@ -41,13 +49,16 @@ void StationLine::build() {
     row_->setSpacing(fontMetrics().height() / 2);
     row_->addWidget(name);
     addOffer();
+    row_->addStretch();
+    halves_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    halves_->addLayout(row_);
     addCare();
     fault_ = new FaultLabel;
     saved_ = quietLabel(QStringLiteral("lineSaved"));
     saved_->hide();
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, fontMetrics().height() / 4, 0, fontMetrics().height() / 4);
-    layout->addLayout(row_);
+    layout->addLayout(halves_);
     layout->addWidget(fault_);
     layout->addWidget(saved_);
 }
@@ -95,7 +106,6 @@ void StationLine::fillOffer() {
 }
 
 void StationLine::addCare() {
-    row_->addStretch();
     care_ = new QComboBox;
     care_->setObjectName(QStringLiteral("care"));
     care_->setToolTip(tr("What was done to %1").arg(QString::fromStdString(station_.name)));
@@ -108,9 +118,17 @@ void StationLine::addCare() {
     note_->setMinimumWidth(fontMetrics().averageCharWidth() * 14);
     auto* noteLabel = new QLabel(tr("Note"));
     noteLabel->setBuddy(note_);
-    for (QWidget* widget : std::initializer_list<QWidget*>{label, care_, noteLabel, note_}) row_->addWidget(widget);
+    auto* half = new QHBoxLayout;
+    half->setSpacing(fontMetrics().height() / 2);
+    half->addStretch();
+    for (QWidget* widget : std::initializer_list<QWidget*>{label, care_, noteLabel, note_}) half->addWidget(widget);
+    halves_->addLayout(half);
     care_->installEventFilter(this);
     note_->installEventFilter(this);
+}
+
+void StationLine::stack() {
+    halves_->setDirection(QBoxLayout::TopToBottom);
 }
 
 void StationLine::begin() {

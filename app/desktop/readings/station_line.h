@@ -10,6 +10,7 @@
 #include "core/records.h"
 #include "db/actions/station_actions.h"
 
+class QBoxLayout;
 class QComboBox;
 class QHBoxLayout;
 class QLabel;
@@ -32,6 +33,8 @@ class StationLine : public QWidget {
                 const core::DisplayUnits& units, QWidget* parent = nullptr);
 
     [[nodiscard]] core::StationId station() const { return station_.id; }
+    /// Care and note go below the figures: for narrow screens and large text.
+    void stack();
     void begin();  // puts the focus on the first figure
     [[nodiscard]] bool isBlank() const;
     /// True when all of it can be kept; else the first field in doubt has the focus and its sentence is shown.
@@ -46,6 +49,7 @@ class StationLine : public QWidget {
     void ended();
 
   protected:
+    void showEvent(QShowEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
@@ -60,6 +64,7 @@ class StationLine : public QWidget {
     core::Station station_;
     LastReadings last_;
     core::DisplayUnits units_;
+    QBoxLayout* halves_{};
     QHBoxLayout* row_{};
     std::vector<ReadingField*> fields_;
     QToolButton* more_{};

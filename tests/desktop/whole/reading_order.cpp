@@ -83,25 +83,40 @@ QStringList unreached(QWidget& top, const std::vector<QWidget*>& walk) {
 
 namespace {
 
-/// Where Tab begins anew after the last: a round has to go up once.
-const QWidget* topmost(const QWidget& top, const std::vector<QWidget*>& walk) {
-    return *std::ranges::min_element(walk, {}, [&](const QWidget* widget) { return placeIn(top, widget).top(); });
+QString text(const QRect& place) {
+    return QStringLiteral("(%1, %2) to (%3, %4)")
+        .arg(place.left())
+        .arg(place.top())
+        .arg(place.right())
+        .arg(place.bottom());
+}
+
+/// The step with which Tab begins anew after the last: a round has to go up once, and no step goes up further.
+std::size_t stepOfWrapping(const QWidget& top, const std::vector<QWidget*>& walk) {
+    std::size_t wrapping = 0;
+    int furthest = 0;
+    for (std::size_t step = 1; step < walk.size(); ++step) {
+        const int up = placeIn(top, walk[step - 1]).top() - placeIn(top, walk[step]).top();
+        if (up > furthest) wrapping = step;
+        furthest = std::max(furthest, up);
+    }
+    return wrapping;
 }
 
 }  // namespace
 
 QStringList stepsAgainstTheEye(QWidget& top, const std::vector<QWidget*>& walk) {
     QStringList against;
-    if (walk.empty()) return against;
-    const QWidget* const first = topmost(top, walk);
+    const std::size_t wrapping = stepOfWrapping(top, walk);
     for (std::size_t step = 1; step < walk.size(); ++step) {
         const QRect from = placeIn(top, walk[step - 1]), to = placeIn(top, walk[step]);
         const int leeway = std::min(from.height(), to.height()) / 2;
         const int down = to.center().y() - from.center().y();
         const bool goesBack = std::abs(down) < leeway && to.right() < from.left();
         const bool goesUp = down <= -leeway && to.bottom() < from.center().y() && to.left() < from.right();
-        if (walk[step] != first && (goesBack || goesUp))
-            against << called(walk[step - 1]) + QStringLiteral(" to ") + called(walk[step]);
+        if (step != wrapping && (goesBack || goesUp))
+            against << QStringLiteral("%1 at %2 to %3 at %4")
+                           .arg(called(walk[step - 1]), text(from), called(walk[step]), text(to));
     }
     return against;
 }
