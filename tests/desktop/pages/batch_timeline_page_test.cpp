@@ -283,46 +283,4 @@ TEST_F(Timeline, PrintsWhatHappenedAroundTheBatch) {
         EXPECT_TRUE(text.contains(QString::fromLatin1(words))) << words;
 }
 
-
-TEST(PerfTmp, Big) {
-    const char* f = std::getenv("BIG_LOG");
-    if (!f) return;
-    support::ScriptedPrompts prompts;
-    desktop::Workspace w([] { return std::chrono::time_point_cast<std::chrono::seconds>(std::chrono::system_clock::now()); }, "T");
-    ASSERT_TRUE(w.open(f));
-    desktop::BatchesPage page({w, prompts});
-    pages::show(page);
-    const auto& lines = w.batchLines();
-    for (int k = 0; k < 4; ++k) {
-        const auto idb = lines[lines.size() / 5 * static_cast<std::size_t>(k + 1)].batch.id;
-        auto timed = [](const char* what, auto act) {
-            auto a = std::chrono::steady_clock::now();
-            act();
-            std::cout << what << ' ' << std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - a).count() << "; ";
-        };
-        std::size_t n = 0;
-        timed("sessions", [&] { n += w.logbook().sessions().size(); });
-        timed("plant", [&] { n = w.logbook().batchRecords(lines[lines.size() / 5 * static_cast<std::size_t>(k + 1)].batch.plant).size(); });
-        timed("record", [&] { (void)w.logbook().batch(idb); });
-        timed("life", [&] { (void)plot::batchLifeOf(w.logbook(), *w.logbook().batch(idb), w.shelves(), w.today()); });
-        std::cout << n << " of plant\n";
-        auto t0 = std::chrono::steady_clock::now();
-        page.showBatch(idb);
-        auto t1 = std::chrono::steady_clock::now();
-        QApplication::processEvents();
-        page.repaint();
-        auto t2 = std::chrono::steady_clock::now();
-        double worst = 0;
-        auto& print = named<QPushButton>(page, "printBatch");
-        while (!print.isEnabled()) {
-            auto a = std::chrono::steady_clock::now();
-            QApplication::processEvents();
-            worst = std::max(worst, std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - a).count());
-        }
-        auto t3 = std::chrono::steady_clock::now();
-        auto ms = [](auto a, auto b) { return std::chrono::duration<double, std::milli>(b - a).count(); };
-        std::cout << "show " << ms(t0, t1) << " paint " << ms(t1, t2) << " sums " << ms(t2, t3) << " worst turn " << worst << "\n";
-    }
-}
-
 }  // namespace
