@@ -72,8 +72,7 @@ void Album::takeOpened(const QString& name, const std::function<void()>& act,
     dialog->resize(dialog->size().boundedTo(largestDialog));
     if (prepare) prepare(*dialog);
     take(name, dialog);
-    dialog->hide();
-    dialog->deleteLater();
+    dialog->close();
 }
 
 void Album::takePart(QWidget& page, const char* scrollArea, const char* part, const QString& name) {
