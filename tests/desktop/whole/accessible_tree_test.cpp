@@ -18,12 +18,11 @@ using AccessibleWindow = whole::Window;
 /// All that must hold of what is in front.
 void expectReachableByAnyone(QWidget& top, const QString& what) {
     EXPECT_EQ(whole::namelessControls(top), QStringList()) << what.toStdString() << " has controls without a name";
-    const std::vector<QWidget*> walk = whole::tabWalk(top);
+    const std::vector<whole::Stop> walk = whole::tabWalk(top);
     EXPECT_FALSE(walk.empty()) << what.toStdString() << " has nothing that Tab comes to";
     EXPECT_EQ(whole::unreached(top, walk), QStringList())
         << what.toStdString() << " can't be reached by Tab as a whole";
-    EXPECT_EQ(whole::stepsAgainstTheEye(top, walk), QStringList())
-        << what.toStdString() << " is walked against the eye";
+    EXPECT_EQ(whole::stepsAgainstTheEye(walk), QStringList()) << what.toStdString() << " is walked against the eye";
 }
 
 TEST_F(AccessibleWindow, EveryPageIsNamedAndReachableInReadingOrder) {

@@ -43,10 +43,10 @@ bool takesTab(const QWidget* widget) {
 }
 
 /// One button of a group of radio buttons takes Tab for all of them.
-bool isSpokenFor(const QWidget* widget, const std::vector<QWidget*>& walk) {
+bool isSpokenFor(const QWidget* widget, const std::vector<Stop>& walk) {
     if (!widget->inherits("QRadioButton")) return false;
-    return std::ranges::any_of(walk, [&](const QWidget* other) {
-        return other->inherits("QRadioButton") && other->parentWidget() == widget->parentWidget();
+    return std::ranges::any_of(walk, [&](const Stop& stop) {
+        return stop.widget->inherits("QRadioButton") && stop.widget->parentWidget() == widget->parentWidget();
     });
 }
 
@@ -58,25 +58,26 @@ QStringList namelessControls(QWidget& top) {
     return nameless;
 }
 
-std::vector<QWidget*> tabWalk(QWidget& top) {
-    std::vector<QWidget*> walk;
+std::vector<Stop> tabWalk(QWidget& top) {
+    std::vector<Stop> walk;
     constexpr int mostSteps = 300;
     for (int step = 0; step < mostSteps; ++step) {
         QWidget* focus = QApplication::focusWidget();
-        if (focus == nullptr || !top.isAncestorOf(focus) || std::ranges::find(walk, focus) != walk.end()) break;
-        walk.push_back(focus);
+        if (focus == nullptr || !top.isAncestorOf(focus) || std::ranges::find(walk, focus, &Stop::widget) != walk.end())
+            break;
+        walk.push_back({focus, placeIn(top, focus)});
         QTest::keyClick(focus, Qt::Key_Tab);
         QApplication::processEvents();
     }
     return walk;
 }
 
-QStringList unreached(QWidget& top, const std::vector<QWidget*>& walk) {
+QStringList unreached(QWidget& top, const std::vector<Stop>& walk) {
     QStringList missing;
     const QList<QWidget*> widgets = top.findChildren<QWidget*>();
     for (const QWidget* widget : widgets)
-        if (widget->window() == top.window() && takesTab(widget) && std::ranges::find(walk, widget) == walk.end() &&
-            !isSpokenFor(widget, walk))
+        if (widget->window() == top.window() && takesTab(widget) &&
+            std::ranges::find(walk, widget, &Stop::widget) == walk.end() && !isSpokenFor(widget, walk))
             missing << called(widget);
     return missing;
 }
@@ -92,11 +93,11 @@ QString text(const QRect& place) {
 }
 
 /// The step with which Tab begins anew after the last: a round has to go up once, and no step goes up further.
-std::size_t stepOfWrapping(const QWidget& top, const std::vector<QWidget*>& walk) {
+std::size_t stepOfWrapping(const std::vector<Stop>& walk) {
     std::size_t wrapping = 0;
     int furthest = 0;
     for (std::size_t step = 1; step < walk.size(); ++step) {
-        const int up = placeIn(top, walk[step - 1]).top() - placeIn(top, walk[step]).top();
+        const int up = walk[step - 1].place.top() - walk[step].place.top();
         if (up > furthest) wrapping = step;
         furthest = std::max(furthest, up);
     }
@@ -105,18 +106,18 @@ std::size_t stepOfWrapping(const QWidget& top, const std::vector<QWidget*>& walk
 
 }  // namespace
 
-QStringList stepsAgainstTheEye(QWidget& top, const std::vector<QWidget*>& walk) {
+QStringList stepsAgainstTheEye(const std::vector<Stop>& walk) {
     QStringList against;
-    const std::size_t wrapping = stepOfWrapping(top, walk);
+    const std::size_t wrapping = stepOfWrapping(walk);
     for (std::size_t step = 1; step < walk.size(); ++step) {
-        const QRect from = placeIn(top, walk[step - 1]), to = placeIn(top, walk[step]);
+        const QRect from = walk[step - 1].place, to = walk[step].place;
         const int leeway = std::min(from.height(), to.height()) / 2;
         const int down = to.center().y() - from.center().y();
         const bool goesBack = std::abs(down) < leeway && to.right() < from.left();
         const bool goesUp = down <= -leeway && to.bottom() < from.center().y() && to.left() < from.right();
         if (step != wrapping && (goesBack || goesUp))
             against << QStringLiteral("%1 at %2 to %3 at %4")
-                           .arg(called(walk[step - 1]), text(from), called(walk[step]), text(to));
+                           .arg(called(walk[step - 1].widget), text(from), called(walk[step].widget), text(to));
     }
     return against;
 }

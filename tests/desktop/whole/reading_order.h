@@ -2,6 +2,7 @@
 // What a person who can't see the window, or can't use a mouse, depends on: names, reachability, order.
 #pragma once
 
+#include <QRect>
 #include <QStringList>
 #include <QWidget>
 #include <vector>
@@ -11,11 +12,17 @@ namespace whole {
 /// Everything in the accessible tree below `top` that can have the focus and has neither a name nor a label; each as "class objectName".
 [[nodiscard]] QStringList namelessControls(QWidget& top);
 
+/// A widget that Tab came to, and where it stood then: what scrolls moves with the focus.
+struct Stop {
+    QWidget* widget{};
+    QRect place;
+};
+
 /// Where Tab goes from the widget that has the focus, until it comes back to one that it has visited.
-[[nodiscard]] std::vector<QWidget*> tabWalk(QWidget& top);
+[[nodiscard]] std::vector<Stop> tabWalk(QWidget& top);
 /// Visible enabled widgets that take the focus by Tab and that the walk never comes to: it is trapped before, or leaves them out.
-[[nodiscard]] QStringList unreached(QWidget& top, const std::vector<QWidget*>& walk);
+[[nodiscard]] QStringList unreached(QWidget& top, const std::vector<Stop>& walk);
 /// Steps of the walk that go against the eye: back within a row, or up within a column. Wrapping round from the last to the first is none.
-[[nodiscard]] QStringList stepsAgainstTheEye(QWidget& top, const std::vector<QWidget*>& walk);
+[[nodiscard]] QStringList stepsAgainstTheEye(const std::vector<Stop>& walk);
 
 }  // namespace whole
