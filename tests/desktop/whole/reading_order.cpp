@@ -65,7 +65,7 @@ std::vector<Stop> tabWalk(QWidget& top) {
         QWidget* focus = QApplication::focusWidget();
         if (focus == nullptr || !top.isAncestorOf(focus) || std::ranges::find(walk, focus, &Stop::widget) != walk.end())
             break;
-        walk.push_back({focus, placeIn(top, focus)});
+        walk.push_back({focus, placeIn(top, focus), placeIn(top, walk.empty() ? focus : walk.back().widget)});
         QTest::keyClick(focus, Qt::Key_Tab);
         QApplication::processEvents();
     }
@@ -97,7 +97,7 @@ std::size_t stepOfWrapping(const std::vector<Stop>& walk) {
     std::size_t wrapping = 0;
     int furthest = 0;
     for (std::size_t step = 1; step < walk.size(); ++step) {
-        const int up = walk[step - 1].place.top() - walk[step].place.top();
+        const int up = walk[step].placeBefore.top() - walk[step].place.top();
         if (up > furthest) wrapping = step;
         furthest = std::max(furthest, up);
     }
@@ -110,7 +110,7 @@ QStringList stepsAgainstTheEye(const std::vector<Stop>& walk) {
     QStringList against;
     const std::size_t wrapping = stepOfWrapping(walk);
     for (std::size_t step = 1; step < walk.size(); ++step) {
-        const QRect from = walk[step - 1].place, to = walk[step].place;
+        const QRect from = walk[step].placeBefore, to = walk[step].place;
         const int leeway = std::min(from.height(), to.height()) / 2;
         const int down = to.center().y() - from.center().y();
         const bool goesBack = std::abs(down) < leeway && to.right() < from.left();

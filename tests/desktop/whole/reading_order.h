@@ -12,10 +12,11 @@ namespace whole {
 /// Everything in the accessible tree below `top` that can have the focus and has neither a name nor a label; each as "class objectName".
 [[nodiscard]] QStringList namelessControls(QWidget& top);
 
-/// A widget that Tab came to, and where it stood then: what scrolls moves with the focus.
+/// A widget that Tab came to; where it stood then, and where the one before it stood then: what scrolls moves with the focus.
 struct Stop {
     QWidget* widget{};
     QRect place;
+    QRect placeBefore;
 };
 
 /// Where Tab goes from the widget that has the focus, until it comes back to one that it has visited.
