@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/find/search_text.h"
 
+#include <algorithm>
+
 namespace desktop {
 
 namespace {
@@ -10,9 +12,15 @@ bool isLeftOut(QChar letter) {
     return letter.category() == QChar::Mark_NonSpacing || QStringView(passedOver).contains(letter);
 }
 
+/// Codes are nearly all of what is asked about, and nothing in them is left out.
+bool isPlain(const QString& text) {
+    return std::ranges::all_of(text, [](QChar letter) { return letter.unicode() < 128 && letter.isLetterOrNumber(); });
+}
+
 }  // namespace
 
 QString searchText(const QString& text) {
+    if (isPlain(text)) return text.toLower();
     QString plain;
     plain.reserve(text.size());
     for (const QChar letter : text.normalized(QString::NormalizationForm_KD))
