@@ -7,6 +7,7 @@
 #include <QElapsedTimer>
 #include <QPainter>
 #include <QPixmap>
+#include <QPointer>
 #include <QScrollArea>
 #include <QScrollBar>
 
@@ -49,19 +50,23 @@ QList<QDialog*> visibleDialogs() {
 
 }  // namespace
 
-Album::Album(MainWindow& window, QString folder, QString look)
-    : window_(window), folder_(std::move(folder)), look_(std::move(look)) {}
+Album::Album(MainWindow& window, const QString& folder, const QString& look)
+    : Album(window, [&window, folder, look](const QString& name, QWidget* dialog) {
+          settle();
+          return together(window, dialog).save(QDir(folder).filePath(name + '_' + look + ".png"));
+      }) {}
+
+Album::Album(MainWindow& window, Shutter shutter) : window_(window), shutter_(std::move(shutter)) {}
 
 void Album::take(const QString& name, QWidget* dialog) {
-    settle();
-    isWhole_ = together(window_, dialog).save(QDir(folder_).filePath(name + '_' + look_ + ".png")) && isWhole_;
+    isWhole_ = shutter_(name, dialog) && isWhole_;
 }
 
 void Album::takeOpened(const QString& name, const std::function<void()>& act,
                        const std::function<void(QDialog&)>& prepare) {
     const QList<QDialog*> before = visibleDialogs();
     act();
-    QDialog* dialog = nullptr;
+    QPointer<QDialog> dialog;
     for (QDialog* each : visibleDialogs())
         if (!before.contains(each)) dialog = each;
     if (!dialog) {
@@ -72,7 +77,7 @@ void Album::takeOpened(const QString& name, const std::function<void()>& act,
     dialog->resize(dialog->size().boundedTo(largestDialog));
     if (prepare) prepare(*dialog);
     take(name, dialog);
-    dialog->close();
+    if (dialog) dialog->close();
 }
 
 void Album::takePart(QWidget& page, const char* scrollArea, const char* part, const QString& name) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Where the manual's pictures go, and the patience that taking them needs: figures arrive from threads of their own.
+// Where the manual's pictures go, and the patience that taking them needs: figures arrive from threads of their own. Tests go through the
+// same scenes.
 #pragma once
 
 #include <QString>
@@ -15,8 +16,13 @@ class Page;
 
 class Album {
   public:
-    /// `look` ends the files' names: "light", "dark", "large".
-    Album(MainWindow& window, QString folder, QString look);
+    /// What is done with each scene that stands; `dialog` is nullptr when it is the window itself. False when that went wrong.
+    using Shutter = std::function<bool(const QString& name, QWidget* dialog)>;
+
+    /// Pictures in a folder; `look` ends the files' names: "light", "dark", "large".
+    Album(MainWindow& window, const QString& folder, const QString& look);
+    /// The same scenes for anything else, such as a walk through each.
+    Album(MainWindow& window, Shutter shutter);
 
     /// The window, with the dialog where a person would see it.
     void take(const QString& name, QWidget* dialog = nullptr);
@@ -34,8 +40,7 @@ class Album {
 
   private:
     MainWindow& window_;
-    QString folder_;
-    QString look_;
+    Shutter shutter_;
     bool isWhole_{true};
 };
 
