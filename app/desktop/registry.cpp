@@ -13,6 +13,7 @@
 #include "app/desktop/round/round_dialog.h"
 #include "app/desktop/session/session_dialog.h"
 #include "app/desktop/shelves/shelves_page.h"
+#include "app/desktop/stations/station_dialog.h"
 
 namespace desktop {
 
@@ -89,6 +90,13 @@ std::vector<TaskEntry> taskEntries() {
          .icon = "print",
          .shortcut = "Ctrl+L",
          .make = makes<SessionPapers, QDialog>()},
+        {.name = task::station,
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "New s&tation…")),
+         .icon = "station",
+         .shortcut = "Ctrl+T",
+         .make = [](const PageContext& context, QWidget* parent) -> QDialog* {
+             return StationDialog::keeping(context.workspace, {}, parent);
+         }},
     };
 }
 
