@@ -34,6 +34,7 @@ using CareId = Id<struct Care>;
 using PhotoId = Id<struct Photo>;
 using ExpenseId = Id<struct Expense>;
 using CheckScheduleId = Id<struct CheckSchedule>;
+using PlanId = Id<struct Plan>;
 
 }  // namespace core
 

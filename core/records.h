@@ -19,6 +19,7 @@
 #include "core/due/check_schedule.h"
 #include "core/medium/medium.h"
 #include "core/money/expense.h"
+#include "core/planning/plan.h"
 #include "core/plants/plant.h"
 #include "core/plants/stock_plant.h"
 #include "core/station/method.h"
@@ -60,6 +61,7 @@ struct Shelves {
     std::vector<LossCause> lossCauses;
     std::vector<Trial> trials;
     std::vector<CheckSchedule> checkSchedules{};
+    std::vector<Plan> plans{};
 
     bool operator==(const Shelves&) const = default;
 };

@@ -184,6 +184,12 @@ std::string_view wordFor(Factor factor) {
     return "";
 }
 
+std::optional<Factor> factorFrom(std::string_view word) {
+    for (const Factor factor : {Factor::Method, Factor::Treatment, Factor::Medium, Factor::CuttingKind})
+        if (wordFor(factor) == word) return factor;
+    return {};
+}
+
 Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& shelves,
                            std::span<const BatchRecord> batches, std::stop_token stop) {
     const Horizon horizon = horizonFor(question, shelves, batches);

@@ -13,6 +13,7 @@
 
 #include "core/comparison/arm.h"
 #include "core/comparison/doses.h"
+#include "core/comparison/factor.h"
 #include "core/comparison/goes_with.h"
 #include "core/comparison/pair.h"
 #include "core/comparison/rate_interval.h"
@@ -20,9 +21,6 @@
 #include "core/result.h"
 
 namespace core {
-
-enum class Factor { Method, Treatment, Medium, CuttingKind };
-[[nodiscard]] std::string_view wordFor(Factor factor);  // "method", "treatment", "medium", "cutting"
 
 struct ComparisonQuestion {
     Factor factor{Factor::Method};
