@@ -36,8 +36,8 @@ struct TrialBatch {
     int session{};  // of the trial, from 1
     StationId station{};
     std::string block{};        // empty where there are none
-    PlantId plant{};            // of the block, where blocks are plants or stock plants
-    StockPlantId stockPlant{};  // of the block, where blocks are stock plants
+    PlantId plant{};            // unset: to be said when it is stuck
+    StockPlantId stockPlant{};  // likewise
     int arm{};                  // of Trial::arms, from 0
     int stuck{};                // cuttings
     std::string positions{};    // as textOf() writes them; empty: the station's layout isn't described
