@@ -41,6 +41,16 @@ std::vector<double> differenceTicks(double low, double high, int most) {
     return {low, 0.0, high};
 }
 
+std::vector<int> countTicks(int low, int high, int most) {
+    const auto stepsIn = [&](int step) { return (high - low) / step + 1; };
+    int step = 1;
+    for (int times = 0; stepsIn(step) > std::max(2, most); ++times) step = times % 3 == 1 ? step / 2 * 5 : step * 2;
+    std::vector<int> ticks;
+    const int first = (low + step - 1) / step * step;
+    for (int tick = first; tick <= high; tick += step) ticks.push_back(tick);
+    return ticks;
+}
+
 std::vector<double> ratioTicks(double low, double high, int most) {
     constexpr double hair = 1e-9;
     const auto first = static_cast<int>(std::floor(std::log10(low) + hair)),

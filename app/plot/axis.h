@@ -24,6 +24,8 @@ struct Scale {
 [[nodiscard]] std::vector<double> shareTicks(double high, int most);
 /// Differences around zero, in steps of 0.05, 0.1, 0.2, 0.25 or 0.5.
 [[nodiscard]] std::vector<double> differenceTicks(double low, double high, int most);
+/// Whole numbers from `low` to `high`, in steps of 1, 2, 5, 10, 20, ..., as close as `most` ticks allow. Domain: low <= high.
+[[nodiscard]] std::vector<int> countTicks(int low, int high, int most);
 /// Ratios and doses on a log axis: 1, 2, 5, 10, ... or 1, 3, 10, ... or powers of ten, as close as `most` ticks allow. Domain: 0 < low <= high.
 [[nodiscard]] std::vector<double> ratioTicks(double low, double high, int most);
 

@@ -43,6 +43,17 @@ TEST(DateEntry, RefusesWhatNoCalendarHas) {
         EXPECT_EQ(desktop::dateFrom(text, thirtiethOfMarch, british), std::nullopt) << text;
 }
 
+TEST(DateEntry, ReadsDaysToComeFromTodayOn) {
+    const QLocale british(QLocale::English, QLocale::UnitedKingdom);
+    for (const Typed& typed : {Typed{"14", 2026y / 4 / 14}, Typed{"30", 2026y / 3 / 30}, Typed{"31", 2026y / 3 / 31},
+                               Typed{"14.3", 2027y / 3 / 14}, Typed{"1.12", 2026y / 12 / 1},
+                               Typed{"29.2", 2028y / 2 / 29}, Typed{"+21", 2026y / 4 / 20}, Typed{"-3", 2026y / 3 / 27},
+                               Typed{"t", 2026y / 3 / 30}, Typed{"14.3.25", 2025y / 3 / 14}})
+        EXPECT_EQ(desktop::dateFrom(typed.text, thirtiethOfMarch, british, desktop::DayLean::Ahead), typed.means)
+            << typed.text;
+    EXPECT_EQ(desktop::dateFrom("+21", thirtiethOfMarch, british), std::nullopt);
+}
+
 TEST(DateEdit, WritesBackWhatItUnderstoodOnLeavingTheField) {
     desktop::DateEdit edit(thirtiethOfMarch);
     QTest::keyClicks(edit.line(), "-3");

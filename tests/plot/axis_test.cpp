@@ -29,6 +29,13 @@ TEST(DifferenceTicks, HoldZero) {
     EXPECT_THAT(plot::differenceTicks(-1, 1, 3), ElementsAre(-1, 0, 1));
 }
 
+TEST(CountTicks, AreWholeRoundAndNoMoreThanFit) {
+    EXPECT_EQ(plot::countTicks(24, 50, 6), std::vector<int>({25, 30, 35, 40, 45, 50}));
+    EXPECT_EQ(plot::countTicks(0, 4, 10), std::vector<int>({0, 1, 2, 3, 4}));
+    EXPECT_EQ(plot::countTicks(3, 210, 5), std::vector<int>({50, 100, 150, 200}));
+    EXPECT_EQ(plot::countTicks(7, 7, 5), std::vector<int>({7}));
+}
+
 TEST(RatioTicks, AreRoundAndSymmetricAboutOne) {
     EXPECT_THAT(plot::ratioTicks(0.5, 2, 9), testing::ElementsAre(0.5, 1, 2));
     EXPECT_THAT(plot::ratioTicks(0.1, 10, 9), testing::ElementsAre(0.1, testing::DoubleEq(0.2), 0.5, 1, 2, 5, 10));

@@ -6,8 +6,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 
-#include "app/desktop/widgets/date_entry.h"
-
 namespace desktop {
 
 DateEdit::DateEdit(core::Date today, QWidget* parent)
@@ -35,13 +33,22 @@ void DateEdit::setDate(std::optional<core::Date> date) {
 }
 
 std::optional<core::Date> DateEdit::date() const {
-    return dateFrom(line_->text(), today_, locale());
+    return dateFrom(line_->text(), today_, locale(), lean_);
 }
 
 QString DateEdit::fault() const {
     if (date()) return {};
-    if (line_->text().trimmed().isEmpty()) return tr("The day is blank; 14, 14.3, -3, t or 2026-03-14 is allowed.");
-    return tr("“%1” is no day; 14, 14.3, -3, t or 2026-03-14 is allowed.").arg(line_->text());
+    if (line_->text().trimmed().isEmpty()) return tr("The day is blank; %1 is allowed.").arg(allowed());
+    return tr("“%1” is no day; %2 is allowed.").arg(line_->text(), allowed());
+}
+
+QString DateEdit::allowed() const {
+    return lean_ == DayLean::Back ? tr("14, 14.3, -3, t or 2026-03-14") : tr("14, 14.3, +21, t or 2026-03-14");
+}
+
+void DateEdit::lookAhead() {
+    lean_ = DayLean::Ahead;
+    line_->setToolTip(tr("14, 14.3, +21 (in 21 days), t (today) or 2026-03-14"));
 }
 
 void DateEdit::setDayZero(std::optional<core::Date> stuckOn) {

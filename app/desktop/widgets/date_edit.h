@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <optional>
 
+#include "app/desktop/widgets/date_entry.h"
 #include "core/units/days.h"
 
 class QAction;
@@ -25,6 +26,8 @@ class DateEdit : public QWidget {
     /// A sentence when date() is empty, else an empty text.
     [[nodiscard]] QString fault() const;
     void setDayZero(std::optional<core::Date> stuckOn);
+    /// For days to come: 14 is the next 14th, +21 is in 21 days.
+    void lookAhead();
     [[nodiscard]] QLineEdit* line() const { return line_; }  // the buddy of labels, and what tests type into
 
   signals:
@@ -37,7 +40,10 @@ class DateEdit : public QWidget {
     void showDay();
     void writeBack();
 
+    [[nodiscard]] QString allowed() const;
+
     core::Date today_;
+    DayLean lean_{DayLean::Back};
     std::optional<core::Date> dayZero_;
     QLineEdit* line_;
     QLabel* day_;

@@ -24,45 +24,52 @@ core::Date dateOf(int years, int months, int days) {
     return core::Date{year{years}, month{static_cast<unsigned>(months)}, day{static_cast<unsigned>(days)}};
 }
 
-/// "14": the latest 14th that is not after today. A month that has no 31st is stepped over.
-std::optional<core::Date> latestWithDay(int days, core::Date today) {
+/// "14": the nearest 14th that is not on the other side of today. A month that has no 31st is stepped over.
+std::optional<core::Date> nearestWithDay(int days, core::Date today, DayLean lean) {
     std::chrono::year_month in = today.year() / today.month();
-    for (int back = 0; back < 12; ++back, in -= std::chrono::months{1}) {
+    for (int step = 0; step < 12; ++step) {
         const core::Date date = in / day{static_cast<unsigned>(days)};
-        if (date.ok() && date <= today) return date;
+        if (date.ok() && (lean == DayLean::Back ? date <= today : date >= today)) return date;
+        in += std::chrono::months{lean == DayLean::Back ? -1 : 1};
     }
     return {};
 }
 
-/// "14.3": this year's, or the last one when this year's is still to come. Eight years back finds a 29 February.
-std::optional<core::Date> latestWithMonth(int months, int days, core::Date today) {
-    for (int back = 0; back < 9; ++back) {
-        const core::Date date = dateOf(static_cast<int>(today.year()) - back, months, days);
-        if (date.ok() && date <= today) return date;
+/// "14.3": this year's, or that of the year beside it when this year's lies on the other side of today. Eight years on finds a 29 February.
+std::optional<core::Date> nearestWithMonth(int months, int days, core::Date today, DayLean lean) {
+    for (int step = 0; step < 9; ++step) {
+        const core::Date date =
+            dateOf(static_cast<int>(today.year()) + (lean == DayLean::Back ? -step : step), months, days);
+        if (date.ok() && (lean == DayLean::Back ? date <= today : date >= today)) return date;
     }
     return {};
 }
 
-std::optional<core::Date> dateFromParts(const std::vector<int>& parts, core::Date today, const QLocale& locale) {
-    if (parts.size() == 1) return latestWithDay(parts[0], today);
+std::optional<core::Date> dateFromParts(const std::vector<int>& parts, core::Date today, const QLocale& locale,
+                                        DayLean lean) {
+    if (parts.size() == 1) return nearestWithDay(parts[0], today, lean);
     const bool swapped = monthComesFirst(locale);
     const int days = swapped ? parts[1] : parts[0];
     const int months = swapped ? parts[0] : parts[1];
-    if (parts.size() == 2) return latestWithMonth(months, days, today);
+    if (parts.size() == 2) return nearestWithMonth(months, days, today, lean);
     const core::Date date = dateOf(parts[2] < 100 ? 2000 + parts[2] : parts[2], months, days);
     return date.ok() ? std::optional(date) : std::nullopt;
 }
 
+/// "3": so many days away.
+std::optional<core::Date> daysAway(const QString& typed, core::Date today, int direction) {
+    const std::optional<int> days = core::countFrom(typed.toStdString());
+    return days && *days <= 36500 ? std::optional(core::addDays(today, direction * *days)) : std::nullopt;
+}
+
 }  // namespace
 
-std::optional<core::Date> dateFrom(const QString& typed, core::Date today, const QLocale& locale) {
+std::optional<core::Date> dateFrom(const QString& typed, core::Date today, const QLocale& locale, DayLean lean) {
     const QString text = typed.trimmed().toLower();
     if (text == "t") return today;
     if (text == "y") return core::addDays(today, -1);
-    if (text.startsWith('-') || text.startsWith(QChar(0x2212))) {
-        const std::optional<int> days = core::countFrom(text.mid(1).toStdString());
-        return days && *days <= 36500 ? std::optional(core::addDays(today, -*days)) : std::nullopt;
-    }
+    if (text.startsWith('-') || text.startsWith(QChar(0x2212))) return daysAway(text.mid(1), today, -1);
+    if (text.startsWith('+') && lean == DayLean::Ahead) return daysAway(text.mid(1), today, 1);
     if (const std::optional<core::Date> date = core::dateFromIso(text.toStdString())) return date;
 
     static const QRegularExpression dayAndMore(
@@ -71,7 +78,7 @@ std::optional<core::Date> dateFrom(const QString& typed, core::Date today, const
     if (!match.hasMatch()) return {};
     std::vector<int> parts;
     for (int group = 1; group <= match.lastCapturedIndex(); ++group) parts.push_back(match.captured(group).toInt());
-    return dateFromParts(parts, today, locale);
+    return dateFromParts(parts, today, locale, lean);
 }
 
 }  // namespace desktop
