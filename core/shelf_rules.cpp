@@ -4,60 +4,15 @@
 #include <algorithm>
 
 #include "core/comparison/rate_interval.h"
-#include "core/units/entered_text.h"
-#include "core/units/figure_text.h"
-#include "core/units/range_text.h"
+#include "core/field_faults.h"
 
 namespace core {
 
 namespace {
 
-constexpr int longestDays = 3650;
-
-void collect(Refusals& faults, std::optional<Refusal> fault) {
-    if (fault) faults.push_back(std::move(*fault));
-}
-
-std::optional<Refusal> faultInWhole(const std::string& field, int value, int low, int high) {
-    if (value >= low && value <= high) return {};
-    const std::string allowed = rangeText(low, high);
-    return Refusal{field, std::to_string(value), allowed,
-                   field + " is " + std::to_string(value) + "; " + allowed + " is allowed."};
-}
-
-/// Not a number and infinities fall out of every range.
-std::optional<Refusal> faultInFigure(const std::string& field, double value, double low, double high,
-                                     const std::string& allowed) {
-    if (value >= low && value <= high) return {};
-    return Refusal{field, figureText(value), allowed,
-                   field + " is " + figureText(value) + "; " + allowed + " is allowed."};
-}
-
-Refusal takenRefusal(const std::string& field, const std::string& value) {
-    return {field, quotable(value), "a name that is not taken",
-            field + " is " + quotable(value) + ", which is taken; a name that is not taken is allowed."};
-}
-
-Refusal missingRefusal(const std::string& field, std::int64_t id) {
-    const std::string value = id == 0 ? "not given" : "the id " + std::to_string(id);
-    return {field, value, "one that this logbook has",
-            field + (id == 0 ? " is not given" : " has " + value + ", which this logbook does not have") +
-                "; one that this logbook has is allowed."};
-}
-
 void judgeSchedule(CheckScheduleId id, const Shelves& shelves, Refusals& faults) {
     if (id.isSet() && find(shelves.checkSchedules, id) == nullptr)
         faults.push_back(missingRefusal("Check schedule", id.value));
-}
-
-/// The rule of all things that have a unique name.
-template <class Thing>
-Refusals faultsInName(const Thing& thing, const std::vector<Thing>& shelf) {
-    Refusals faults;
-    collect(faults, faultInName("Name", thing.name));
-    const auto hasItsName = [&thing](const Thing& other) { return other.id != thing.id && other.name == thing.name; };
-    if (faults.empty() && std::ranges::any_of(shelf, hasItsName)) faults.push_back(takenRefusal("Name", thing.name));
-    return faults;
 }
 
 void judgeBlocked(const Station& station, Refusals& faults) {
@@ -193,13 +148,6 @@ Refusals faultsIn(const CheckSchedule& schedule, const Shelves& shelves) {
     Refusals faults = faultsInName(schedule, shelves.checkSchedules);
     collect(faults, faultInWhole("Days to the first check", schedule.firstAfterDays, 1, 365));
     collect(faults, faultInWhole("Days between checks", schedule.everyDays, 1, 365));
-    return faults;
-}
-
-Refusals faultsIn(const Trial& trial, const Shelves& shelves) {
-    Refusals faults = faultsInName(trial, shelves.trials);
-    if (trial.horizonDay) collect(faults, faultInWhole("Horizon day", *trial.horizonDay, 1, longestDays));
-    collect(faults, faultInNote("Note", trial.note));
     return faults;
 }
 

@@ -17,7 +17,7 @@ namespace core {
 [[nodiscard]] Refusals faultsIn(const Treatment& treatment, const Shelves& shelves);
 [[nodiscard]] Refusals faultsIn(const CuttingKind& kind, const Shelves& shelves);
 [[nodiscard]] Refusals faultsIn(const LossCause& cause, const Shelves& shelves);
-[[nodiscard]] Refusals faultsIn(const Trial& trial, const Shelves& shelves);
+[[nodiscard]] Refusals faultsIn(const Trial& trial, const Shelves& shelves);  // in trial/trial_faults.cpp
 [[nodiscard]] Refusals faultsIn(const CheckSchedule& schedule, const Shelves& shelves);
 
 }  // namespace core

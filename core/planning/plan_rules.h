@@ -7,7 +7,7 @@
 
 namespace core {
 
-inline constexpr int mostWanted = 100'000;
+inline constexpr int mostPlantsWanted = 10'000;  // as how_many.h plans for
 
 [[nodiscard]] Refusals faultsIn(const Plan& plan, const Shelves& shelves);
 

@@ -37,8 +37,8 @@ struct TrialLayout {
         isClearedBetween{};  // each session finds the stations as they are now; always so where methods are crossed over
 };
 
-/// Every block, every session and the whole have each arm equally often, give or take one; so has, where arms stand side by side, each
-/// station within a block. Of `design` it reads factor, arms, blockedBy, perArm and isCrossedOver.
+/// Each block has each arm equally often, give or take one, in each session and over all; so has the whole; and where arms stand side by side,
+/// so has each station within a block and session. Of `design` it reads factor, arms, blockedBy, perArm and isCrossedOver.
 ///
 /// Factor method: an arm's cuttings go to the stations of its method, spread evenly. Crossed over: in each session the methods are dealt to
 /// the stations by a Latin square turned at random, so that over the sessions each station has each method equally often. Any other factor:

@@ -31,7 +31,7 @@ struct StationRoom {
 /// Gives the trial's batches of one session their places, block by block in the order of the free ones; where arms stand side by side,
 /// chance says which place is whose. The same seed, session and room give the same places. What it uses is taken off the rooms.
 /// Domain    the rooms have enough places.
-void placeSession(std::span<TrialBatch> batches, std::uint32_t seed, std::vector<StationRoom>& rooms);
+void placeSession(std::span<TrialBatch> batches, BlockedBy blocks, std::uint32_t seed, std::vector<StationRoom>& rooms);
 
 /// The trial's batches with new places for those of one session, none of which is stuck: where places were given away meanwhile. Refused
 /// when there isn't enough room at a station.
