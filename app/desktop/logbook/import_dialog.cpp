@@ -33,6 +33,7 @@ ImportDialog::ImportDialog(const PageContext& context, const QString& folder, QW
     sentence_->setObjectName("importSentence");
     sentence_->setWordWrap(true);
     progress_->setRange(0, 0);
+    progress_->setObjectName("importProgress");
     progress_->setAccessibleName(tr("Reading"));
     faults_->setObjectName("importFaults");
     faults_->setAccessibleName(tr("Faults"));

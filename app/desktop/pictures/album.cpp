@@ -13,6 +13,7 @@
 
 #include "app/desktop/main_window.h"
 #include "app/desktop/page.h"
+#include "app/desktop/pictures/dialog_scene.h"
 
 namespace desktop {
 
@@ -28,24 +29,23 @@ void settle() {
     while (timer.elapsed() < settleMilliseconds) QApplication::processEvents(QEventLoop::AllEvents, 50);
 }
 
-QPixmap together(MainWindow& window, QWidget* dialog) {
+/// The window, and over it what stands over one another: the innermost dialog last.
+QPixmap together(MainWindow& window, QWidget* innermost) {
     QPixmap picture = window.grab();
-    if (!dialog) return picture;
-    const QPixmap front = dialog->grab();
-    const QPoint at((picture.width() - front.width()) / 2, (picture.height() - front.height()) / 2);
+    QList<QWidget*> dialogs;
+    for (QWidget* each = innermost; each != nullptr && each != &window;
+         each = each->parentWidget() ? each->parentWidget()->window() : nullptr)
+        dialogs.prepend(each);
     QPainter painter(&picture);
-    painter.fillRect(picture.rect(), QColor(0, 0, 0, 90));
-    painter.drawPixmap(at, front);
-    painter.setPen(window.palette().color(QPalette::Shadow));
-    painter.drawRect(QRect(at, front.size()).adjusted(-1, -1, 0, 0));
+    for (QWidget* dialog : dialogs) {
+        const QPixmap front = dialog->grab();
+        const QPoint at((picture.width() - front.width()) / 2, (picture.height() - front.height()) / 2);
+        painter.fillRect(picture.rect(), QColor(0, 0, 0, 90));
+        painter.drawPixmap(at, front);
+        painter.setPen(window.palette().color(QPalette::Shadow));
+        painter.drawRect(QRect(at, front.size()).adjusted(-1, -1, 0, 0));
+    }
     return picture;
-}
-
-QList<QDialog*> visibleDialogs() {
-    QList<QDialog*> dialogs;
-    for (QWidget* widget : QApplication::topLevelWidgets())
-        if (auto* dialog = qobject_cast<QDialog*>(widget); dialog != nullptr && dialog->isVisible()) dialogs << dialog;
-    return dialogs;
 }
 
 }  // namespace
@@ -62,22 +62,16 @@ void Album::take(const QString& name, QWidget* dialog) {
     isWhole_ = shutter_(name, dialog) && isWhole_;
 }
 
-void Album::takeOpened(const QString& name, const std::function<void()>& act,
-                       const std::function<void(QDialog&)>& prepare) {
-    const QList<QDialog*> before = visibleDialogs();
-    act();
-    QPointer<QDialog> dialog;
-    for (QDialog* each : visibleDialogs())
-        if (!before.contains(each)) dialog = each;
+void Album::takeScene(const DialogScene& scene) {
+    QDialog* dialog = scene.open(window_);
     if (!dialog) {
-        qWarning("nothing opened for the picture %s", qUtf8Printable(name));
+        qWarning("nothing opened for the picture %s", qUtf8Printable(scene.name));
         isWhole_ = false;
-        return;
+    } else {
+        dialog->resize(dialog->size().boundedTo(largestDialog));
+        take(scene.name, dialog);
     }
-    dialog->resize(dialog->size().boundedTo(largestDialog));
-    if (prepare) prepare(*dialog);
-    take(name, dialog);
-    if (dialog) dialog->close();
+    endScene(window_);
 }
 
 void Album::takePart(QWidget& page, const char* scrollArea, const char* part, const QString& name) {
@@ -88,13 +82,6 @@ void Album::takePart(QWidget& page, const char* scrollArea, const char* part, co
     scroll->verticalScrollBar()->setValue(widget->mapTo(scroll->widget(), QPoint()).y());
     take(name);
     scroll->verticalScrollBar()->setValue(0);
-}
-
-void Album::waitFor(const std::function<bool()>& claim) {
-    constexpr int mostMilliseconds = 60'000;
-    QElapsedTimer timer;
-    timer.start();
-    while (!claim() && timer.elapsed() < mostMilliseconds) QApplication::processEvents(QEventLoop::AllEvents, 50);
 }
 
 Page* Album::front(const char* name) {

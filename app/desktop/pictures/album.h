@@ -6,13 +6,13 @@
 #include <QString>
 #include <functional>
 
-class QDialog;
 class QWidget;
 
 namespace desktop {
 
 class MainWindow;
 class Page;
+struct DialogScene;
 
 class Album {
   public:
@@ -26,12 +26,9 @@ class Album {
 
     /// The window, with the dialog where a person would see it.
     void take(const QString& name, QWidget* dialog = nullptr);
-    /// The dialog that `act` opens, in front of the window; `prepare` may bring it into the middle of its work. It is closed again.
-    void takeOpened(const QString& name, const std::function<void()>& act,
-                    const std::function<void(QDialog&)>& prepare = {});
+    void takeScene(const DialogScene& scene);
     /// With a part of what scrolls on top.
     void takePart(QWidget& page, const char* scrollArea, const char* part, const QString& name);
-    void waitFor(const std::function<bool()>& claim);
 
     [[nodiscard]] MainWindow& window() { return window_; }
     /// The page by this object name where it is in front; else nullptr.

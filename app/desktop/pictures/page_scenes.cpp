@@ -3,10 +3,14 @@
 #include <QComboBox>
 #include <QListWidget>
 #include <QTabWidget>
+#include <QTemporaryDir>
 
+#include "app/desktop/find/find_field.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/page.h"
 #include "app/desktop/pictures/album.h"
+#include "app/desktop/pictures/dialog_scene.h"
+#include "app/desktop/pictures/drawn_photos.h"
 #include "app/desktop/pictures/scenes.h"
 #include "app/desktop/workspace.h"
 #include "core/comparison/comparison.h"
@@ -16,7 +20,7 @@ namespace desktop {
 namespace {
 
 void waitForHeadToHead(Album& album) {
-    if (Page* page = album.front("headToHeadPage")) album.waitFor([page] { return page->sheet() != nullptr; });
+    if (Page* page = album.front("headToHeadPage")) waitFor([page] { return page->sheet() != nullptr; });
 }
 
 /// Of the first plant whose records are many enough to tell what went with rooting.
@@ -80,26 +84,44 @@ void takeHeadToHead(Album& album) {
         album.takePart(*page, "answerScroll", "allFigures", "head_to_head_figures");
         all->setChecked(false);
     }
-    if (auto* how = page->findChild<QAbstractButton*>("differenceFigureWorkedOut"))
-        album.takeOpened("method", [how] { how->click(); });
     takeDoses(album, *page);
 }
 
 void takeOneBatch(Album& album) {
     MainWindow& window = album.window();
-    std::vector<core::BatchLine> lines;
-    window.parts().context.workspace.attempt([&](db::Logbook& logbook) { lines = logbook.batchLines(); });
-    if (lines.empty()) return;
-    window.showBatch(lines[lines.size() / 2].batch.id);
+    const core::BatchId batch = batchInWork(window, true);
+    if (!batch.isSet()) return;
+    addDrawnPhotos(window.parts().context.workspace, batch);
+    window.showBatch(batch);
     album.take("batch");
-    if (auto* figures = window.findChild<QTabWidget*>("batchFigures")) {
-        for (int tab = 1; tab < figures->count(); ++tab) {
-            figures->setCurrentIndex(tab);
-            album.take(QStringLiteral("batch_%1").arg(tab));
-        }
-        figures->setCurrentIndex(0);
+    auto* figures = window.findChild<QTabWidget*>("batchFigures");
+    for (int tab = 1; figures != nullptr && tab < figures->count(); ++tab) {
+        figures->setCurrentIndex(tab);
+        album.take(QStringLiteral("batch_%1").arg(tab));
     }
-    album.takeOpened("print", [&window] { window.printPage(); });
+    if (figures) figures->setCurrentIndex(0);
+}
+
+void takeFind(Album& album) {
+    auto* field = album.window().findChild<FindField*>();
+    album.window().showPage(0);
+    album.window().findSomething();
+    if (!field) return;
+    field->insert(QStringLiteral("sal"));
+    album.take("find");
+    field->clear();
+}
+
+void takeEmptyBench(Album& album) {
+    const QTemporaryDir folder;
+    Workspace& workspace = album.window().parts().context.workspace;
+    core::LogbookFacts facts = workspace.shelves().facts;
+    facts.isInvented = false;
+    workspace.close();
+    workspace.create(folder.filePath("Willow Lane.strikebook").toStdString(), facts);
+    album.window().showPage(0);
+    album.take("bench_empty");
+    workspace.close();
 }
 
 void takeFirstRun(Album& album) {

@@ -7,6 +7,7 @@
 #include "app/desktop/look/appearance.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/pictures/album.h"
+#include "app/desktop/pictures/dialog_scene.h"
 #include "app/desktop/pictures/scenes.h"
 #include "app/desktop/workspace.h"
 
@@ -35,7 +36,9 @@ bool takePictures(MainWindow& window, Appearance& appearance, const QString& fol
         window.resize(1280, 800);
         Album album(window, folder, QString::fromLatin1(look.name));
         takePages(album);
-        takeDialogs(album);
+        for (const DialogScene& scene : dialogScenes()) album.takeScene(scene);
+        takeFind(album);
+        takeEmptyBench(album);
         takeFirstRun(album);
         isWhole = window.commands().openFile(file) && album.isWhole() && isWhole;
     }

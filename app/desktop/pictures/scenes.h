@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What the manual shows: every page, every dialog, and the middle of the work in some of them.
+// What the manual shows of the pages; dialogs are in dialog_scene.h.
 #pragma once
 
 namespace desktop {
@@ -9,7 +9,8 @@ class Album;
 void takePages(Album& album);
 void takeHeadToHead(Album& album);  // what stands further down on the page, where it is in front
 void takeOneBatch(Album& album);
-void takeDialogs(Album& album);
-void takeFirstRun(Album& album);  // closes the logbook
+void takeFind(Album& album);
+void takeEmptyBench(Album& album);  // closes the logbook for a new one
+void takeFirstRun(Album& album);    // closes the logbook
 
 }  // namespace desktop
