@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+// Dialogs about the logbook as a file.
+#include <QDialog>
+#include <QDir>
+#include <QFile>
+#include <QLabel>
+#include <QTemporaryDir>
+#include <memory>
+
+#include "app/desktop/logbook/import_dialog.h"
+#include "app/desktop/logbook/logbook_commands.h"
+#include "app/desktop/logbook/restore_dialog.h"
+#include "app/desktop/main_window.h"
+#include "app/desktop/pictures/dialog_scene.h"
+#include "app/desktop/workspace.h"
+#include "core/units/days.h"
+#include "db/exchange/export_folder.h"
+
+namespace desktop {
+
+namespace {
+
+/// Puts `text` into a column of some rows of a table.
+void spoil(const QString& file, const QByteArray& column, const QByteArray& text, std::initializer_list<int> rows) {
+    QFile table(file);
+    if (!table.open(QIODevice::ReadWrite)) return;
+    QList<QByteArray> lines = table.readAll().split('\n');
+    const qsizetype place = lines.front().trimmed().split(',').indexOf(column);
+    for (const int row : rows) {
+        if (place < 0 || row >= lines.size()) continue;
+        QList<QByteArray> cells = lines[row].split(',');
+        if (place < cells.size()) cells[place] = text;
+        lines[row] = cells.join(',');
+    }
+    table.resize(0);
+    table.write(lines.join('\n'));
+}
+
+QDialog* openImport(MainWindow& window, bool isSpoilt) {
+    const auto place = std::make_shared<QTemporaryDir>();
+    const QString folder = QDir(place->path()).filePath("Willow Lane tables");
+    const PageContext& context = window.parts().context;
+    if (!context.workspace.attempt([&](db::Logbook& logbook) { db::exportFolder(logbook, folder.toStdString()); }))
+        return nullptr;
+    if (isSpoilt) {
+        spoil(QDir(folder).filePath("checks.csv"), "checked_on", "31 February", {4, 19});
+        spoil(QDir(folder).filePath("batches.csv"), "stuck", "a dozen", {7});
+        spoil(QDir(folder).filePath("batches.csv"), "stuck", "-4", {11, 30});
+    }
+    auto* dialog = new ImportDialog(context, folder, &window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QObject::connect(dialog, &QObject::destroyed, [place] {});  // the folder stays as long as the dialog does
+    dialog->open();
+    const auto* progress = dialog->findChild<QWidget*>("importProgress");
+    waitFor([progress] { return progress == nullptr || progress->isHidden(); });
+    return dialog;
+}
+
+QDialog* openRestore(MainWindow& window) {
+    const Workspace& workspace = window.parts().context.workspace;
+    std::vector<db::BackupFile> backups;
+    for (const int daysAgo : {0, 1, 3, 7, 14}) {
+        const std::string day = core::isoText(core::addDays(workspace.today(), -daysAgo));
+        backups.push_back({.file = "Willow Lane " + day + ".strikebook", .madeAt = day + "T07:42:05Z"});
+    }
+    auto* dialog = new RestoreDialog(std::move(backups), &window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+    return dialog;
+}
+
+}  // namespace
+
+std::vector<DialogScene> fileScenes() {
+    return {{"new_logbook", [](MainWindow& window) { return broughtBy([&] { window.commands().makeNew(); }); }},
+            {"import", [](MainWindow& window) { return openImport(window, false); }},
+            {"import_faults", [](MainWindow& window) { return openImport(window, true); }},
+            {"restore", openRestore}};
+}
+
+}  // namespace desktop
