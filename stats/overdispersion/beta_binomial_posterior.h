@@ -53,14 +53,14 @@ struct RatePoint {
 /// Returns   points whose weight is at least 1e-15 of the largest.
 /// Assumes   batches are alike and independent given rate and correlation.
 /// Source    Jeffreys's prior: Brown, Cai and DasGupta (2001), Stat. Sci. 16, 101-133; exactness of equal steps:
-///           Trefethen and Weideman (2014), SIAM Review 56, 385-458.
+///           Trefethen and Weideman (2014), SIAM Review 56, 385-458; crowded steps: Sidi (1993), in Brass and
+///           Haemmerlin (eds.), Numerical Integration IV, 359-373 (from memory).
 [[nodiscard]] std::vector<RatePoint> ratePosterior(const PastBatches& past, int angles);
 
 /// P(0), ..., P(trials) successes in the next batch of so many trials: beta-binomial, averaged over ratePosterior().
 ///
 /// Domain    as requirePastBatches(), 0 <= trials <= 20 000; else std::domain_error.
-/// Accuracy  1e-10 absolute with the default prior; steps are doubled until nothing moves. 1e-5 with a prior of other
-///           numbers.
+/// Accuracy  1e-10 absolute; steps are doubled until nothing moves.
 [[nodiscard]] std::vector<double> predictiveProbabilities(const PastBatches& past, int trials);
 
 }  // namespace stats

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <cstddef>
 #include <functional>
+#include <utility>
 #include <vector>
 
 #include "stats/numeric/boost_policy.h"
@@ -53,10 +54,15 @@ void requireTrayPlan(const char* function, int wanted, int traySize) {
     if (traySize < 1) throwDomainError(function, "traySize", traySize, "1 or more");
 }
 
+void requireLivesOn(const char* function, double livesOn) {
+    if (!(livesOn > 0 && livesOn <= 1)) throwDomainError(function, "livesOn", livesOn, "above 0, at most 1");
+}
+
 // With one fineness of the posterior: full trays until enough, then as few as will do in the last of them.
-CountToStick countWithAngles(int wanted, const PastBatches& past, int traySize, double assurance, int angles) {
-    TraySums sums(ratePosterior(past, angles), wanted);
+CountToStick countWithAngles(int wanted, const PastBatches& past, int traySize, double assurance, double livesOn,
+                             int angles) {
     const int size = std::min(traySize, mostInTrays);
+    TraySums sums(ratePosterior(past, angles), wanted, livesOn, size);
     int stuck = 0;
     while (stuck + size < mostInTrays && sums.chanceWithAnotherTray(size) < assurance) {
         sums.addTray(size);
@@ -71,11 +77,16 @@ CountToStick countWithAngles(int wanted, const PastBatches& past, int traySize, 
     return {.count = stuck + enough, .achieved = sums.chanceWithAnotherTray(enough)};
 }
 
-double chanceWithAngles(int wanted, int count, const PastBatches& past, int traySize, int angles) {
-    TraySums sums(ratePosterior(past, angles), wanted);
-    int left = count;
-    for (; left > traySize; left -= traySize) sums.addTray(traySize);
-    return sums.chanceWithAnotherTray(left);
+std::vector<double> chancesWithAngles(int wanted, std::span<const int> counts, const PastBatches& past, int traySize,
+                                      double livesOn, int angles) {
+    TraySums sums(ratePosterior(past, angles), wanted, livesOn, std::min(traySize, mostInTrays));
+    std::vector<double> chances;
+    int stuck = 0;
+    for (const int count : counts) {
+        for (; count - stuck > traySize; stuck += traySize) sums.addTray(traySize);
+        chances.push_back(count < wanted ? 0 : sums.chanceWithAnotherTray(count - stuck));
+    }
+    return chances;
 }
 
 constexpr int fewestAngles = 48;
@@ -85,12 +96,14 @@ constexpr double stillChance = 1e-7;
 
 }  // namespace
 
-CountToStick countForKnownRate(int wanted, double rate, double assurance) {
+CountToStick countForKnownRate(int wanted, double rate, double assurance, double livesOn) {
     requireWanted("countForKnownRate", wanted, assurance);
+    requireLivesOn("countForKnownRate", livesOn);
     if (!(rate >= 0 && rate <= 1)) throwDomainError("countForKnownRate", "rate", rate, "from 0 to 1");
-    if (rate == 0 && wanted > 0) return {};
-    return smallestCount(wanted, assurance, [wanted, rate](int count) {
-        return boost::math::ibeta(static_cast<double>(wanted), count - wanted + 1.0, rate, BoostPolicy{});
+    const double usable = rate * livesOn;
+    if (usable == 0 && wanted > 0) return {};
+    return smallestCount(wanted, assurance, [wanted, usable](int count) {
+        return boost::math::ibeta(static_cast<double>(wanted), count - wanted + 1.0, usable, BoostPolicy{});
     });
 }
 
@@ -104,16 +117,17 @@ CountToStick countForPastRecords(int wanted, int successes, int trials, double a
     });
 }
 
-CountToStick countForPastBatches(int wanted, const PastBatches& past, int traySize, double assurance) {
+CountToStick countForPastBatches(int wanted, const PastBatches& past, int traySize, double assurance, double livesOn) {
     requirePastBatches("countForPastBatches", past);
     requireWanted("countForPastBatches", wanted, assurance);
     requireTrayPlan("countForPastBatches", wanted, traySize);
+    requireLivesOn("countForPastBatches", livesOn);
     if (wanted == 0) return {.count = 0, .achieved = 1};
     int angles = fewestAngles;
-    CountToStick answer = countWithAngles(wanted, past, traySize, assurance, angles);
+    CountToStick answer = countWithAngles(wanted, past, traySize, assurance, livesOn, angles);
     while (angles < mostAngles) {
         angles *= 2;
-        const CountToStick finer = countWithAngles(wanted, past, traySize, assurance, angles);
+        const CountToStick finer = countWithAngles(wanted, past, traySize, assurance, livesOn, angles);
         const bool isStill =
             finer.count == answer.count && (!finer.count || std::abs(*finer.achieved - *answer.achieved) < stillChance);
         answer = finer;
@@ -122,22 +136,31 @@ CountToStick countForPastBatches(int wanted, const PastBatches& past, int traySi
     return answer;
 }
 
-double assuranceOfCount(int wanted, int count, const PastBatches& past, int traySize) {
-    requirePastBatches("assuranceOfCount", past);
-    requireTrayPlan("assuranceOfCount", wanted, traySize);
-    if (count < 0 || count > mostInTrays) throwDomainError("assuranceOfCount", "count", count, "from 0 to 20000");
-    if (wanted == 0) return 1;
-    if (wanted > count) return 0;
+double assuranceOfCount(int wanted, int count, const PastBatches& past, int traySize, double livesOn) {
+    return assuranceOfCounts(wanted, {&count, 1}, past, traySize, livesOn).front();
+}
+
+std::vector<double> assuranceOfCounts(int wanted, std::span<const int> counts, const PastBatches& past, int traySize,
+                                      double livesOn) {
+    requirePastBatches("assuranceOfCounts", past);
+    requireTrayPlan("assuranceOfCounts", wanted, traySize);
+    requireLivesOn("assuranceOfCounts", livesOn);
+    for (std::size_t i = 0; i < counts.size(); ++i)
+        if (counts[i] < (i == 0 ? 0 : counts[i - 1]) || counts[i] > mostInTrays)
+            throwDomainError("assuranceOfCounts", "count", counts[i], "from 0 to 20000 and rising");
+    if (wanted == 0) return std::vector<double>(counts.size(), 1.0);
+    if (counts.empty() || counts.back() < wanted) return std::vector<double>(counts.size());
     int angles = fewestAngles;
-    double chance = chanceWithAngles(wanted, count, past, traySize, angles);
+    std::vector<double> chances = chancesWithAngles(wanted, counts, past, traySize, livesOn, angles);
     while (angles < mostAngles) {
         angles *= 2;
-        const double finer = chanceWithAngles(wanted, count, past, traySize, angles);
-        const bool isStill = std::abs(finer - chance) < stillChance;
-        chance = finer;
-        if (isStill) break;
+        std::vector<double> finer = chancesWithAngles(wanted, counts, past, traySize, livesOn, angles);
+        double move = 0;
+        for (std::size_t i = 0; i < finer.size(); ++i) move = std::max(move, std::abs(finer[i] - chances[i]));
+        chances = std::move(finer);
+        if (move < stillChance) break;
     }
-    return chance;
+    return chances;
 }
 
 }  // namespace stats

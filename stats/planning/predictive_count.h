@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
 // How many to stick for so many rooted, with a given assurance: from a known rate, from pooled past counts, or from past
-// batches that spread.
+// batches that spread. `livesOn` is the known chance of each that rooted to live on after potting, whatever becomes of the
+// others; 1 asks for rooted cuttings.
 #pragma once
 
 #include <optional>
+#include <span>
+#include <vector>
 
 #include "stats/overdispersion/beta_binomial_posterior.h"
 
@@ -14,17 +17,17 @@ struct CountToStick {
     std::optional<double> achieved;  // probability that `wanted` or more succeed of `count`
 };
 
-/// Smallest n with P(Binomial(n, rate) >= wanted) >= assurance.
+/// Smallest n with P(Binomial(n, rate * livesOn) >= wanted) >= assurance.
 ///
 /// For a rate that is known, which no grower's is: countForPastRecords() and countForPastBatches() allow for what
 /// records leave open, and ask for more.
 ///
-/// Domain    wanted >= 0, 0 <= rate <= 1, 0 < assurance < 1; else std::domain_error.
+/// Domain    wanted >= 0, 0 <= rate <= 1, 0 < assurance < 1, 0 < livesOn <= 1; else std::domain_error.
 /// Returns   0 for 0 wanted; no count at rate 0, or when more than 1 000 000 are needed.
 /// Assumes   independent trials.
 /// Accuracy  achieved within 1e-12, by the incomplete beta function.
 /// Source    the relation of binomial and beta tails: Abramowitz and Stegun (1964), 26.5.24.
-[[nodiscard]] CountToStick countForKnownRate(int wanted, double rate, double assurance);
+[[nodiscard]] CountToStick countForKnownRate(int wanted, double rate, double assurance, double livesOn = 1);
 
 /// The same under the beta-binomial predictive distribution from Jeffreys's posterior Beta(successes + 1/2, failures +
 /// 1/2): what `successes` of `trials` in the past promise, if trays did not differ.
@@ -47,17 +50,27 @@ struct CountToStick {
 ///     3 past batches     0.991 (0.93)   0.960 (0.84)   0.929 (0.79)   0.902 (0.75)
 ///     10 past batches    0.961 (0.92)   0.935 (0.85)   0.916 (0.80)   0.900 (0.76)
 ///
-/// Domain    as requirePastBatches(), 0 <= wanted <= 10 000, traySize >= 1, 0 < assurance < 1; else std::domain_error.
+/// Domain    as requirePastBatches(), 0 <= wanted <= 10 000, traySize >= 1, 0 < assurance < 1, 0 < livesOn <= 1; else
+///           std::domain_error.
 /// Returns   0 for 0 wanted; no count when more than 20 000 are needed.
 /// Assumes   past batches and new trays are alike and independent given rate and correlation.
-/// Accuracy  achieved within 1e-9 with Jeffreys's prior (1e-5 with another): convolution of trays, averaged over
-///           ratePosterior() with steps doubled until nothing moves. Time grows with wanted * count: 24 wanted take some
-///           milliseconds, 500 half a second.
-/// Source    as countForPastRecords(); spread: Skellam (1948), J. R. Stat. Soc. B 10, 257-261.
-[[nodiscard]] CountToStick countForPastBatches(int wanted, const PastBatches& past, int traySize, double assurance);
+/// Accuracy  achieved within 1e-9: convolution of trays, thinned where not all live on, averaged over ratePosterior()
+///           with steps doubled until nothing moves. Time grows with wanted * count: 24 wanted take some
+///           milliseconds, 100 some fifty, 500 a second or two.
+/// Source    as countForPastRecords(); spread: Skellam (1948), J. R. Stat. Soc. B 10, 257-261; a thinned count: Feller
+///           (1968), An Introduction to Probability Theory, vol. 1, 3rd ed., ch. 12 (from memory).
+[[nodiscard]] CountToStick countForPastBatches(int wanted, const PastBatches& past, int traySize, double assurance,
+                                               double livesOn = 1);
 
-/// Probability that `wanted` or more succeed of `count`, stuck into trays of `traySize`: the other way round.
+/// Probability that `wanted` or more succeed, and live on, of `count`, stuck into trays of `traySize`: the other way round.
 /// Domain    as countForPastBatches(), 0 <= count <= 20 000; else std::domain_error.
-[[nodiscard]] double assuranceOfCount(int wanted, int count, const PastBatches& past, int traySize);
+[[nodiscard]] double assuranceOfCount(int wanted, int count, const PastBatches& past, int traySize, double livesOn = 1);
+
+/// The same for each of `counts`, which rise: a whole curve in one go through the trays.
+///
+/// Domain    as assuranceOfCount(); counts in rising order, else std::domain_error.
+/// Accuracy  as countForPastBatches(). Fifty counts take about twice as long as the search for one.
+[[nodiscard]] std::vector<double> assuranceOfCounts(int wanted, std::span<const int> counts, const PastBatches& past,
+                                                    int traySize, double livesOn = 1);
 
 }  // namespace stats
