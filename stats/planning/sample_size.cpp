@@ -7,7 +7,9 @@
 
 #include "stats/numeric/require.h"
 #include "stats/planning/exact_power.h"
+#include "stats/planning/non_inferiority_power.h"
 #include "stats/planning/normal_power.h"
+#include "stats/two_proportions/non_inferiority.h"
 
 namespace stats {
 namespace {
@@ -20,18 +22,37 @@ void requireQuestion(const SampleSizeQuestion& question) {
         throwDomainError("sampleSize", "designEffect", question.designEffect, "1 or more");
     if (question.mostPerArm < 1 || question.mostPerArm > mostAllowed)
         throwDomainError("sampleSize", "mostPerArm", question.mostPerArm, "from 1 to 900");
+    if (question.test == PlannedTest::NonInferiority) requireMargin("sampleSize", question.margin);
 }
 
 double plannedPower(const SampleSizeQuestion& question, int perArm) {
     const PlannedArms arms{.trials1 = perArm, .trials2 = perArm, .rate1 = question.rate1, .rate2 = question.rate2};
+    if (question.test == PlannedTest::NonInferiority)
+        return nonInferiorityPower(arms, question.margin, 1 - question.alpha);
     return question.test == PlannedTest::Fisher ? fisherPowerAlone(arms, question.alpha, FisherSide::TwoSided)
                                                 : boschlooPowerAlone(arms, question.alpha, BoschlooKind::Central);
+}
+
+/// As if the worst rate that is still as good were to be told from the other.
+std::optional<double> normalGuess(const SampleSizeQuestion& question) {
+    double rate1 = question.rate1, rate2 = question.rate2;
+    if (question.test == PlannedTest::NonInferiority && rate2 >= question.margin)
+        rate2 -= question.margin;
+    else if (question.test == PlannedTest::NonInferiority)
+        rate1 = std::min(1.0, rate1 + question.margin);
+    return trialsForNormalPower(question.power, rate1, rate2, question.alpha);
+}
+
+bool hasNothingToFind(const SampleSizeQuestion& question) {
+    return question.test == PlannedTest::NonInferiority ? question.rate1 + question.margin <= question.rate2
+                                                        : question.rate1 == question.rate2;
 }
 
 std::optional<int> smallestPerArm(const SampleSizeQuestion& question, double guess) {
     constexpr double farTooLow = 0.1;
     constexpr int strides = 40;  // a stride is a fortieth of the number
-    const double start = std::min(guess / 2, guess - 10);
+    // Near rates of 0 and 1 the guess for a margin is far too high.
+    const double start = question.test == PlannedTest::NonInferiority ? guess / 4 : std::min(guess / 2, guess - 10);
     if (start > question.mostPerArm) return std::nullopt;
     int perArm = std::max(1, static_cast<int>(start));
     int candidate = perArm, enoughSoFar = 0;  // candidate .. perArm - 1 have the power
@@ -54,8 +75,8 @@ std::optional<int> smallestPerArm(const SampleSizeQuestion& question, double gue
 SampleSize sampleSize(const SampleSizeQuestion& question) {
     requireQuestion(question);
     SampleSize size;
-    size.normalPerArm = trialsForNormalPower(question.power, question.rate1, question.rate2, question.alpha);
-    if (question.rate1 == question.rate2) return size;
+    size.normalPerArm = normalGuess(question);
+    if (hasNothingToFind(question)) return size;
     size.independentPerArm = smallestPerArm(question, size.normalPerArm.value_or(1));
     if (!size.independentPerArm) return size;
     size.achieved = plannedPower(question, *size.independentPerArm);

@@ -6,7 +6,8 @@
 
 namespace stats {
 
-enum class PlannedTest { Fisher, Boschloo };  // two-sided both; Boschloo's as twice the smaller side
+/// Two-sided the first two, Boschloo's as twice the smaller side; NonInferiority: is the first as good, within the margin?
+enum class PlannedTest { Fisher, Boschloo, NonInferiority };
 
 struct SampleSizeQuestion {
     double rate1{};
@@ -16,29 +17,31 @@ struct SampleSizeQuestion {
     PlannedTest test{PlannedTest::Boschloo};
     double designEffect{1};  // designEffectOfTrays(); 1 for cuttings on their own
     int mostPerArm{500};     // where the search gives up
+    double margin{};         // of NonInferiority alone
 };
 
 struct SampleSize {
     std::optional<int> independentPerArm;  // cuttings that don't share a tray; absent beyond mostPerArm
     std::optional<int> perArm;             // times the design effect, rounded up
     std::optional<double> achieved;        // power at independentPerArm
-    std::optional<double> normalPerArm;    // first guess, by trialsForNormalPower()
+    std::optional<double> normalPerArm;    // first guess, by trialsForNormalPower(); of NonInferiority: for the margin
 };
 
 /// The smallest number per arm that has the power wanted, and still has it with one to five more per arm.
 ///
 /// Exact power doesn't rise evenly: one cutting more can lower it by some hundredths, since the critical region changes
 /// in whole tables. A number that is right only for itself would be a trap when a few cuttings more are stuck; hence
-/// the five. Numbers are gone through upwards from half the normal approximation, in greater strides while the power
-/// is more than 0.1 too low.
+/// the five. Numbers are gone through upwards from half the normal approximation (of NonInferiority a quarter), in
+/// greater strides while the power is more than 0.1 too low.
 ///
 /// The design effect multiplies the number, as for a test on means: with few trays it is on the low side, since a test
 /// that has to learn the spread from them needs more.
 ///
-/// Domain    0 <= rate <= 1, 0 < alpha < 1, 0 < power < 1, designEffect >= 1 and finite, 1 <= mostPerArm <= 900; else
-///           std::domain_error.
-/// Returns   no number when the rates are equal or more than mostPerArm would be needed; the normal guess is then the
-///           only figure. perArm is absent too where it doesn't fit an int.
+/// Domain    0 <= rate <= 1, 0 < alpha < 1, 0 < power < 1, designEffect >= 1 and finite, 1 <= mostPerArm <= 900, and for
+///           NonInferiority 0 < margin < 1; else std::domain_error.
+/// Returns   no number when there is nothing to find (equal rates; of NonInferiority: a first rate that is worse by the
+///           margin or more) or more than mostPerArm would be needed; the normal guess is then the only figure. perArm
+///           is absent too where it doesn't fit an int.
 /// Assumes   both arms alike in number.
 /// Accuracy  the number is exact by this definition (compared with a search through every number).
 /// Source    the saw-tooth: Chernick and Liu (2002), Am. Stat. 56, 149-155.
