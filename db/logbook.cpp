@@ -150,6 +150,22 @@ Logbook Logbook::inMemory(const core::LogbookFacts& facts, OpenOptions options) 
     return Logbook(std::move(inside));
 }
 
+std::optional<Logbook> Logbook::beside() const {
+    if (inside_->file.empty()) return std::nullopt;
+    auto beside = std::make_unique<Inside>();
+    beside->file = inside_->file;
+    beside->options = inside_->options;
+    beside->whyReadOnly = quotedName(inside_->file) + " is only read here.";
+    beside->schemaVersion = inside_->schemaVersion;
+    // No look at the file itself, as open() has: closing what that opens would drop the locks that SQLite holds on it for this process.
+    plainly(beside->file, [&] {
+        beside->connection = std::make_unique<Connection>(beside->file.string(), SQLite::OPEN_READONLY,
+                                                          static_cast<int>(beside->options.patience.count()));
+    });
+    beside->seenDataVersion = beside->with(dataVersionOf);
+    return Logbook(std::move(beside));
+}
+
 const std::filesystem::path& Logbook::file() const {
     return inside_->file;
 }

@@ -6,7 +6,7 @@
 //   auto done = db::recordChecks(logbook, drafts, today);      // actions/check_actions.h: every edit a user can make
 //   logbook.undo();
 //
-// Not thread-safe: one thread opens, reads and writes.
+// Not thread-safe: one thread opens, reads and writes. For another thread there is beside().
 #pragma once
 
 #include <chrono>
@@ -67,6 +67,10 @@ class Logbook {
     static Logbook open(const std::filesystem::path& file, OpenOptions options);
     /// In memory, for tests and previews.
     static Logbook inMemory(const core::LogbookFacts& facts, OpenOptions options);
+
+    /// The same file once more, for reading only, to be handed to another thread: it was checked when it was opened here. Nothing when it is
+    /// in memory only.
+    [[nodiscard]] std::optional<Logbook> beside() const;
 
     Logbook(Logbook&&) noexcept;
     Logbook& operator=(Logbook&&) noexcept;

@@ -17,6 +17,7 @@
 #include "db/tables/medium_table.h"
 #include "db/tables/method_table.h"
 #include "db/tables/photo_table.h"
+#include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
 #include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
@@ -46,12 +47,17 @@ core::Shelves shelvesIn(Connection& connection) {
             .cuttingKinds = allCuttingKinds(connection),
             .lossCauses = allLossCauses(connection),
             .trials = allTrials(connection),
-            .checkSchedules = allCheckSchedules(connection)};
+            .checkSchedules = allCheckSchedules(connection),
+            .plans = allPlans(connection)};
 }
 
 std::vector<core::BatchRecord> recordsIn(Connection& connection) {
+    auto checks = checksByBatch(connection);
     std::vector<core::BatchRecord> records;
-    forEachBatch(connection, [&](core::Batch batch) { records.push_back(recordOf(connection, std::move(batch))); });
+    forEachBatch(connection, [&](core::Batch batch) {
+        std::vector<core::Check>& ofBatch = checks[batch.id];
+        records.push_back({.batch = std::move(batch), .checks = std::move(ofBatch)});
+    });
     return records;
 }
 
@@ -78,7 +84,10 @@ std::vector<core::Session> Logbook::sessions() const {
 }
 
 std::vector<core::BatchLine> Logbook::batchLines() const {
-    return inside_->with(allBatchLines);
+    return inside_->with([](Connection& connection) {
+        const ReadTransaction reading(connection);
+        return allBatchLines(connection);
+    });
 }
 
 std::vector<core::BatchLine> Logbook::batchLinesOf(const std::vector<core::BatchId>& batches) const {

@@ -32,7 +32,7 @@ OpenedFile openUpToDate(const std::filesystem::path& file, bool readOnly, std::c
             " was written by an older Strikebook and must be brought up to date before it can be read, which needs the "
             "right to write it. Open a copy that you may write.");
     return plainly(file, [&] {
-        writeCheckedCopy(*opened.connection, nameBeforeMigrating(file, newest), IfThere::Refuse, "The backup",
+        writeCheckedCopy(*opened.connection, nameBeforeMigrating(file, newest), IfThere::Refuse, "The backup", {},
                          migrations);
         migrate(*opened.connection, migrations);
         opened.schemaVersion = schemaVersionOf(*opened.connection);

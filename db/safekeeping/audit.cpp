@@ -11,6 +11,7 @@
 #include "db/tables/expense_table.h"
 #include "db/tables/medium_table.h"
 #include "db/tables/photo_table.h"
+#include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
 #include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
@@ -40,6 +41,7 @@ std::vector<std::string> writtenFromNowhere(Connection& connection) {
     require(allTreatments(connection), "treatments");
     require(allTrials(connection), "trials");
     require(allCheckSchedules(connection), "check schedules");
+    require(allPlans(connection), "plans");
     require(allReadings(connection), "readings");
     require(allCare(connection), "entries of care");
     require(allPhotos(connection), "photos");

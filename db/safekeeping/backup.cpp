@@ -5,6 +5,7 @@
 #include <cctype>
 #include <chrono>
 #include <system_error>
+#include <utility>
 
 #include "core/units/moment.h"
 #include "db/failure.h"
@@ -46,17 +47,31 @@ std::filesystem::path freeBackupName(const std::filesystem::path& logbook, std::
     return named();
 }
 
-void makeFolder(const std::filesystem::path& folder) {
-    std::error_code failure;
-    std::filesystem::create_directories(folder, failure);
-    if (failure) throw systemFailure(failure.value(), "The folder " + quotedName(folder) + " could not be made");
-}
+/// Goes away again when nothing was put into it.
+class NewFolder {
+  public:
+    explicit NewFolder(std::filesystem::path folder) : folder_(std::move(folder)) {
+        std::error_code failure;
+        std::filesystem::create_directories(folder_, failure);
+        if (failure) throw systemFailure(failure.value(), "The folder " + quotedName(folder_) + " could not be made");
+    }
+    ~NewFolder() {
+        std::error_code isUsed;
+        std::filesystem::remove(folder_, isUsed);
+    }
+    NewFolder(const NewFolder&) = delete;
+    NewFolder& operator=(const NewFolder&) = delete;
+
+  private:
+    std::filesystem::path folder_;
+};
 
 }  // namespace
 
-void backUp(const Logbook& logbook, const std::filesystem::path& to) {
-    logbook.inside().with(
-        [&](Connection& connection) { writeCheckedCopy(connection, to, IfThere::Refuse, "The backup"); });
+bool backUp(const Logbook& logbook, const std::filesystem::path& to, const Waiting& waiting) {
+    return logbook.inside().with([&](Connection& connection) {
+        return writeCheckedCopy(connection, to, IfThere::Refuse, "The backup", waiting);
+    });
 }
 
 std::filesystem::path backupFolder(const std::filesystem::path& logbook) {
@@ -64,7 +79,7 @@ std::filesystem::path backupFolder(const std::filesystem::path& logbook) {
     return whole.parent_path() / (whole.stem().string() + " backups");
 }
 
-std::filesystem::path backUpAutomatically(const Logbook& logbook, bool always, int keep) {
+std::filesystem::path backUpAutomatically(const Logbook& logbook, bool always, int keep, const Waiting& waiting) {
     const std::filesystem::path& file = logbook.file();
     if (file.empty()) return {};
     const std::chrono::sys_seconds now = logbook.inside().options.clock();
@@ -72,8 +87,8 @@ std::filesystem::path backUpAutomatically(const Logbook& logbook, bool always, i
     const bool hasTodays = !before.empty() && before.front().madeAt.substr(0, 10) >= core::isoText(now).substr(0, 10);
     if (hasTodays && !always) return {};
     const auto to = freeBackupName(file, now);
-    makeFolder(backupFolder(file));
-    backUp(logbook, to);
+    const NewFolder folder(backupFolder(file));
+    if (!backUp(logbook, to, waiting)) return {};
     const auto after = backupsOf(file);
     for (auto i = static_cast<std::size_t>(std::max(keep, 1)); i < after.size(); ++i) {
         std::error_code ignored;  // one backup too many does no harm

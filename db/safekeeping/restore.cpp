@@ -42,39 +42,43 @@ std::filesystem::path nameForDamaged(const std::filesystem::path& logbook) {
     return name;
 }
 
-/// What is there now is kept, whatever state it is in: a sound logbook as an ordinary backup, anything else byte for byte.
-void keepWhatIsThere(const std::filesystem::path& logbook, const Clock& clock) {
-    if (!std::filesystem::exists(logbook)) return;
-    if (const auto sound = openIfSound(logbook, clock)) {
-        backUpAutomatically(*sound, true);
-        return;
-    }
+/// What is there now is kept, whatever state it is in: a sound logbook as an ordinary backup, anything else byte for byte. False: it was
+/// called off.
+bool keepWhatIsThere(const std::filesystem::path& logbook, const Clock& clock, const Waiting& waiting) {
+    if (!std::filesystem::exists(logbook)) return true;
+    if (const auto sound = openIfSound(logbook, clock))
+        return !backUpAutomatically(*sound, true, backupsKept, waiting).empty();
     std::error_code failure;
     std::filesystem::create_directories(backupFolder(logbook), failure);
     if (failure) throw systemFailure(failure.value(), "The folder for backups could not be made");
     const auto name = nameForDamaged(logbook);
     copyAsItIs(logbook, name);
     if (std::filesystem::exists(journalOf(logbook))) copyAsItIs(journalOf(logbook), journalOf(name));
+    return true;
 }
 
 }  // namespace
 
-void restore(const std::filesystem::path& backup, const std::filesystem::path& named, const Clock& clock) {
+bool restore(const std::filesystem::path& backup, const std::filesystem::path& named, const Clock& clock,
+             const Waiting& waiting) {
     const auto logbook = std::filesystem::weakly_canonical(named);  // a link stays a link
     const WindowLock lock(logbook);
     if (lock.isHeldElsewhere())
         throw LogbookError(quotedName(logbook) + " is open in another window. Close that window, then restore again.");
     OpenedFile source = openUntrusted(backup, true, std::chrono::seconds(3));
-    keepWhatIsThere(logbook, clock);
     const std::string deed = quotedName(logbook) + " could not be restored";
     PartFile part(logbook, "The restored logbook");
     std::error_code failure;
     std::filesystem::remove(part.path(), failure);
-    writeCheckedCopy(*source.connection, part.path(), IfThere::Refuse, "The restored logbook");
+    if (!writeCheckedCopy(*source.connection, part.path(), IfThere::Refuse, "The restored logbook",
+                          waiting.forPiece(0, 0.5)) ||
+        !keepWhatIsThere(logbook, clock, waiting.forPiece(0.5, 1)))
+        return false;
     // A journal of the file that goes would be rolled back into the one that comes.
     std::filesystem::remove(journalOf(logbook), failure);
     if (failure) throw systemFailure(failure.value(), deed);
     part.publish(IfThere::Replace);
+    return true;
 }
 
 }  // namespace db

@@ -98,6 +98,24 @@ void requireFullLength(const FileStart& start, const std::filesystem::path& file
                            std::to_string(due) + " are there. Restore a backup.");
 }
 
+/// While it lives, a stop request ends whatever the connection runs.
+class BrokenOffBy {
+  public:
+    BrokenOffBy(Connection& connection, const std::stop_token& stop) : handle_(connection.handle()), stop_(stop) {
+        constexpr int instructions = 10000;  // between two looks; well under a millisecond
+        if (stop_.stop_possible()) sqlite3_progress_handler(handle_, instructions, isStopped, &stop_);
+    }
+    ~BrokenOffBy() { sqlite3_progress_handler(handle_, 0, nullptr, nullptr); }
+    BrokenOffBy(const BrokenOffBy&) = delete;
+    BrokenOffBy& operator=(const BrokenOffBy&) = delete;
+
+  private:
+    static int isStopped(void* stop) { return static_cast<const std::stop_token*>(stop)->stop_requested() ? 1 : 0; }
+
+    sqlite3* handle_;
+    std::stop_token stop_;
+};
+
 /// A value that a column's rule can't even be asked about ("now" for a day) stops the check with an ordinary SQL error.
 bool passesQuickCheck(Connection& connection) {
     try {
@@ -132,7 +150,7 @@ void requireLogbookHeader(const std::filesystem::path& file, std::span<const Mig
 }
 
 OpenedFile openUntrusted(const std::filesystem::path& file, bool readOnly, std::chrono::milliseconds patience,
-                         std::span<const Migration> migrations) {
+                         std::span<const Migration> migrations, const std::stop_token& stop) {
     requireLogbookHeader(file, migrations);
     return plainly(file, [&] {
         OpenedFile opened;
@@ -144,6 +162,7 @@ OpenedFile openUntrusted(const std::filesystem::path& file, bool readOnly, std::
             throw LogbookError(
                 quotedName(file) +
                 " is not laid out as a logbook of its version is: another program has changed it. Restore a backup.");
+        const BrokenOffBy breaking(*opened.connection, stop);
         requireSoundContent(*opened.connection, file);
         return opened;
     });

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <memory>
 #include <span>
+#include <stop_token>
 
 #include "db/connection.h"
 #include "db/migrations/migration_runner.h"
@@ -21,10 +22,12 @@ struct OpenedFile {
 /// Reads the first bytes: an ordinary file, of SQLite's format, ours, of a version that we know, of its full length. LogbookError otherwise.
 void requireLogbookHeader(const std::filesystem::path& file, std::span<const Migration> migrations);
 
-/// Everything: header, exact schema, quick check. Writes nothing but what SQLite must roll back after a crash.
+/// Everything: header, exact schema, quick check. Writes nothing but what SQLite must roll back after a crash. A stop request breaks the
+/// check off with a LogbookError.
 [[nodiscard]] OpenedFile openUntrusted(const std::filesystem::path& file, bool readOnly,
                                        std::chrono::milliseconds patience,
-                                       std::span<const Migration> migrations = releasedMigrations());
+                                       std::span<const Migration> migrations = releasedMigrations(),
+                                       const std::stop_token& stop = {});
 
 /// Why the file or its folder can't be written to, in a sentence; empty when both can. A file that is marked read-only counts, also for root.
 [[nodiscard]] std::string whyNotWritable(const std::filesystem::path& file);

@@ -7,6 +7,7 @@
 #include "core/batch/check_rules.h"
 #include "core/batch/position_rules.h"
 #include "core/event_rules.h"
+#include "core/planning/plan_rules.h"
 #include "core/shelf_rules.h"
 #include "db/history/changeset.h"
 #include "db/history/history.h"
@@ -76,6 +77,7 @@ class Verifying {
         each(shelves_.lossCauses, "A cause of loss");
         each(shelves_.trials, "A trial");
         each(shelves_.checkSchedules, "A check schedule");
+        each(shelves_.plans, "A plan");
         for (const core::Session& session : logbook_.sessions())
             faults("The session of " + core::isoText(session.date), core::faultsIn(session, today_));
     }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "db/tables/check_table.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace db {
 
 namespace {
@@ -34,8 +37,16 @@ constexpr const char* selectChecksOfBatch = R"(
     SELECT c.id, c.checked_on, c.rooted, c.withdrawn, c.note, l.cause_id, l.lost
     FROM checks c LEFT JOIN check_losses l ON l.check_id = c.id
     WHERE c.batch_id = ?1 ORDER BY c.checked_on, c.id, l.position)";
+// Each in the order in which its rows lie in the file.
+constexpr const char* selectChecks = "SELECT id, batch_id, checked_on, rooted, withdrawn, note FROM checks ORDER BY id";
+constexpr const char* selectLosses = "SELECT check_id, cause_id, lost FROM check_losses ORDER BY check_id, position";
+constexpr const char* selectFindings = R"(
+    SELECT check_id, position_row, position_column, outcome, cause_id
+    FROM check_findings ORDER BY check_id, position_row, position_column)";
 constexpr const char* selectBatchOfCheck = "SELECT batch_id FROM checks WHERE id = ?1";
 constexpr const char* findLossWithCause = "SELECT check_id FROM check_losses WHERE cause_id = ?1 LIMIT 1";
+constexpr const char* findCheckInTrial = R"(
+    SELECT c.id FROM batches b JOIN checks c ON c.batch_id = b.id WHERE b.trial_id = ?1 LIMIT 1)";
 constexpr const char* selectBatchesWithLosses = R"(
     SELECT DISTINCT c.batch_id
     FROM checks c LEFT JOIN check_losses l ON l.check_id = c.id LEFT JOIN check_findings f ON f.check_id = c.id
@@ -66,6 +77,22 @@ core::Outcome outcomeFrom(const std::string& word) {
         if (word == core::wordFor(outcome)) return outcome;
     return core::Outcome::Withdrawn;
 }
+
+/// Rows that hang on checks, gone through beside these; both in the order of the checks' ids, which is their first column.
+class RowsOfChecks {
+  public:
+    RowsOfChecks(Connection& connection, const char* sql) : row_(connection.query(sql)), isThere_(row_.step()) {}
+
+    template <class Take>
+    void take(core::CheckId check, Take&& take) {
+        for (; isThere_ && row_.bigNumber(0) <= check.value; isThere_ = row_.step())
+            if (row_.bigNumber(0) == check.value) take(row_);
+    }
+
+  private:
+    Query row_;
+    bool isThere_;
+};
 
 /// `checks` are the batch's, in the order that both queries have.
 void readFindings(Connection& connection, core::BatchId batch, std::vector<core::Check>& checks) {
@@ -129,6 +156,32 @@ std::vector<core::Check> checksOf(Connection& connection, core::BatchId batch) {
     return all;
 }
 
+std::unordered_map<core::BatchId, std::vector<core::Check>> checksByBatch(Connection& connection) {
+    std::unordered_map<core::BatchId, std::vector<core::Check>> all;
+    RowsOfChecks losses(connection, selectLosses), findings(connection, selectFindings);
+    for (Query row = connection.query(selectChecks); row.step();) {
+        core::Check check{.id = row.id<core::CheckId>(0),
+                          .batch = row.id<core::BatchId>(1),
+                          .checkedOn = row.date(2),
+                          .rooted = row.number(3),
+                          .withdrawn = row.number(4),
+                          .losses = {},
+                          .findings = {},
+                          .note = row.text(5)};
+        losses.take(check.id, [&check](const Query& loss) {
+            check.losses.push_back({.cause = loss.id<core::LossCauseId>(1), .count = loss.number(2)});
+        });
+        findings.take(check.id, [&check](const Query& finding) {
+            check.findings.push_back({.position = {finding.number(1), finding.number(2)},
+                                      .outcome = outcomeFrom(finding.text(3)),
+                                      .cause = finding.id<core::LossCauseId>(4)});
+        });
+        all[check.batch].push_back(std::move(check));
+    }
+    for (auto& [batch, checks] : all) std::ranges::stable_sort(checks, {}, &core::Check::checkedOn);
+    return all;
+}
+
 core::BatchId batchOfCheck(Connection& connection, core::CheckId check) {
     Query row = connection.query(selectBatchOfCheck, check);
     return row.step() ? row.id<core::BatchId>(0) : core::BatchId{};
@@ -146,6 +199,10 @@ std::vector<core::LossCauseUse> usesOfLossCauses(Connection& connection) {
     for (Query row = connection.query(selectUsesOfCauses); row.step();)
         uses.push_back({.cause = row.id<core::LossCauseId>(0), .batches = row.number(1), .lastDay = row.date(2)});
     return uses;
+}
+
+bool hasChecks(Connection& connection, core::TrialId trial) {
+    return connection.query(findCheckInTrial, trial).step();
 }
 
 bool hasLosses(Connection& connection, core::LossCauseId cause) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 #include "core/batch/check.h"
@@ -19,12 +20,16 @@ void deleteChecksOf(Connection& connection, core::BatchId batch);
 
 /// In order of date.
 [[nodiscard]] std::vector<core::Check> checksOf(Connection& connection, core::BatchId batch);
+/// The same of every batch that has any, in one walk over the file.
+[[nodiscard]] std::unordered_map<core::BatchId, std::vector<core::Check>> checksByBatch(Connection& connection);
 /// The batch that a check is of; unset when there is no such check.
 [[nodiscard]] core::BatchId batchOfCheck(Connection& connection, core::CheckId check);
 /// The batches whose checks name this cause.
 [[nodiscard]] std::vector<core::BatchId> batchesWithLosses(Connection& connection, core::LossCauseId cause);
 /// By cause.
 [[nodiscard]] std::vector<core::LossCauseUse> usesOfLossCauses(Connection& connection);
+/// Whether any batch of the trial has been looked at.
+[[nodiscard]] bool hasChecks(Connection& connection, core::TrialId trial);
 [[nodiscard]] bool hasLosses(Connection& connection, core::LossCauseId cause);
 
 }  // namespace db

@@ -36,7 +36,8 @@ HistoryEntry::Kind kindFrom(const std::string& word) {
 
 std::int64_t addHistoryRow(Connection& connection, const HistoryRow& row,
                            const std::optional<std::vector<std::uint8_t>>& changeset) {
-    const auto ofNumber = row.ofNumber == 0 ? std::nullopt : std::optional(row.ofNumber);
+    std::optional<std::int64_t> ofNumber;
+    if (row.ofNumber != 0) ofNumber = row.ofNumber;
     connection.run(insertHistory, row.doneAt, row.author, row.words, wordForKind(row.kind), ofNumber, row.schemaVersion,
                    changeset);
     Query newest = connection.query(selectNewestNumber);

@@ -4,6 +4,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <functional>
+#include <stop_token>
+#include <utility>
+
 #include "db/writer.h"
 #include "tests/support/every_action.h"
 #include "tests/support/scratch_folder.h"
@@ -45,6 +49,35 @@ class Backup : public testing::Test {
         });
     }
 
+    /// So much that it is copied in several steps.
+    void addPhotos() {
+        auto logbook = open();
+        logbook.act("photos", [&](db::Writer& writer) {
+            for (int photo = 0; photo < 3; ++photo)
+                writer.add(core::PhotoRecord{.photo = {.id = {},
+                                                       .batch = logbook.batchLines().front().batch.id,
+                                                       .takenOn = backupToday,
+                                                       .caption = "invented"},
+                                             .image = core::ImageBytes(1'000'000)});
+        });
+    }
+    /// Calls the work off at the first share it tells, then at the second, and so on until it comes through. How often it was called off.
+    static int callOffEverywhere(const std::function<bool(const db::Waiting&)>& work,
+                                 const std::function<void()>& nothingIsLeft) {
+        for (int calledOff = 0;; ++calledOff) {
+            std::stop_source stop;
+            int told = 0;
+            double last = 0;
+            const bool isDone = work({.stop = stop.get_token(), .tell = [&](double share) {
+                                          EXPECT_TRUE(share >= last && share <= 1) << share << " after " << last;
+                                          last = share;
+                                          if (told++ == calledOff) stop.request_stop();
+                                      }});
+            if (isDone) return calledOff;
+            nothingIsLeft();
+        }
+    }
+
     support::ScratchFolder folder;
     std::filesystem::path file = folder / "bench.strikebook";
     std::chrono::sys_seconds moment;
@@ -73,6 +106,39 @@ TEST_F(Backup, NeverWritesOverAFile) {
     }
     EXPECT_EQ(support::contentOf(mine), "mine");
     EXPECT_THAT(folder.names(), ElementsAre("bench.strikebook", "mine.strikebook"));
+}
+
+TEST_F(Backup, CalledOffAnywhereLeavesNothingBehind) {
+    addPhotos();
+    const auto logbook = open();
+    const auto onlyItself = [&] { EXPECT_THAT(folder.names(), ElementsAre("bench.strikebook")); };
+    const auto copy = folder / "copy.strikebook";
+    EXPECT_GE(
+        callOffEverywhere([&](const db::Waiting& waiting) { return db::backUp(logbook, copy, waiting); }, onlyItself),
+        3);
+    EXPECT_EQ(support::tableDump(copy), support::tableDump(file));
+    std::filesystem::remove(copy);
+    EXPECT_GE(callOffEverywhere(
+                  [&](const db::Waiting& waiting) {
+                      return !db::backUpAutomatically(logbook, true, db::backupsKept, waiting).empty();
+                  },
+                  onlyItself),
+              3);
+    EXPECT_EQ(db::backupsOf(file).size(), 1U);
+}
+
+TEST_F(Backup, IsWholeAlsoWhenTheLogbookIsWrittenMeanwhile) {
+    addPhotos();
+    auto logbook = open();
+    const auto beside = logbook.beside();
+    ASSERT_TRUE(beside.has_value());
+    bool isWritten = false;
+    const auto copy = folder / "copy.strikebook";
+    EXPECT_TRUE(db::backUp(*beside, copy, {.stop = {}, .tell = [&](double) {
+                                               if (!std::exchange(isWritten, true)) addMethod(logbook, "in between");
+                                           }}));
+    EXPECT_TRUE(isWritten);
+    EXPECT_EQ(support::tableDump(copy), support::tableDump(file));
 }
 
 TEST_F(Backup, OfALogbookInMemoryWorksToo) {
@@ -130,6 +196,24 @@ TEST_F(Backup, RestoreGivesBackTheOldStateAndKeepsTheNew) {
     const auto backups = db::backupsOf(file);
     ASSERT_EQ(backups.size(), 2U);
     EXPECT_EQ(support::tableDump(backups[0].file), newer);
+}
+
+TEST_F(Backup, RestoreCalledOffAnywhereLeavesEverythingAsItWas) {
+    addPhotos();
+    const auto kept = folder / "kept.strikebook";
+    {
+        auto logbook = open();
+        EXPECT_TRUE(db::backUp(logbook, kept));
+        addMethod(logbook, "after the backup");
+    }
+    const std::string older = support::tableDump(kept), newer = support::contentOf(file);
+    EXPECT_GE(callOffEverywhere([&](const db::Waiting& waiting) { return db::restore(kept, file, clock(), waiting); },
+                                [&] {
+                                    EXPECT_EQ(support::contentOf(file), newer);
+                                    EXPECT_THAT(folder.names(), ElementsAre("bench.strikebook", "kept.strikebook"));
+                                }),
+              6);
+    EXPECT_EQ(support::tableDump(file), older);
 }
 
 TEST_F(Backup, RestoreOverADamagedLogbookKeepsItByteForByte) {

@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <thread>
+
 #include "core/batch/batch_code.h"
 #include "core/demo/demo_season.h"
 #include "db/actions/check_actions.h"
@@ -117,6 +119,21 @@ TEST_F(InMemory, GivesBackWhatWasBroughtIn) {
     EXPECT_EQ(there.sessions.size(), came.sessions.size());
 }
 
+TEST_F(InMemory, AllBatchesAtOnceAreAsEachIsByItself) {
+    int checks = 0, losses = 0, findings = 0;
+    for (const core::BatchRecord& record : logbook.batchRecords()) {
+        EXPECT_EQ(record, logbook.batch(record.batch.id)) << record.batch.code;
+        checks += static_cast<int>(record.checks.size());
+        for (const core::Check& check : record.checks) {
+            losses += static_cast<int>(check.losses.size());
+            findings += static_cast<int>(check.findings.size());
+        }
+    }
+    EXPECT_GT(checks, 20);
+    EXPECT_GT(losses, 5);
+    EXPECT_GT(findings, 0) << "or this shows less than it says";
+}
+
 TEST_F(InMemory, BatchesOfAPlantAreThatPlantsOnly) {
     std::size_t all = 0;
     for (const core::Plant& plant : logbook.shelves().plants)
@@ -221,6 +238,29 @@ TEST_F(OnDisk, ASecondWindowIsToldAndMayOnlyLook) {
     EXPECT_NE(first.act("x", [](db::Writer& writer) { writer.add(namedMethod("first")); }).historyNumber, 0);
     first = db::Logbook::inMemory({}, support::testOptions());
     EXPECT_FALSE(open(true).isOpenInAnotherWindow());
+}
+
+TEST_F(OnDisk, AnotherThreadReadsBesideWhatIsWrittenAndWritesNothing) {
+    { const auto made = support::sampleLogbook(file, logbookToday); }
+    auto logbook = open(true);
+    const auto beside = logbook.beside();
+    ASSERT_TRUE(beside.has_value());
+    EXPECT_TRUE(beside->isReadOnly());
+    logbook.act("one more", [](db::Writer& writer) { writer.add(namedMethod("perlite in a bag")); });
+    std::vector<core::BatchRecord> read;
+    std::jthread([&] { read = beside->batchRecords(); }).join();
+    EXPECT_EQ(read, logbook.batchRecords());
+    EXPECT_EQ(beside->shelves(), logbook.shelves());
+    EXPECT_FALSE(logbook.hasChangedOutside()) << "that was ourselves";
+    EXPECT_THAT(sentenceOf([&] {
+                    db::Logbook other = *open().beside();
+                    other.act("a mistake", [](db::Writer& writer) { writer.add(namedMethod("x")); });
+                }),
+                HasSubstr("only read"));
+}
+
+TEST_F(InMemory, HasNothingBesideIt) {
+    EXPECT_FALSE(logbook.beside().has_value());
 }
 
 TEST_F(OnDisk, WhatAnotherProcessWritesIsNoticedOnce) {
