@@ -36,7 +36,7 @@ Palette makeLight() {
             .axis = QColor("#7A8188"),
             .grid = QColor("#E4E7EA"),
             .margin = QColor("#EEF0F2"),
-            .overlap = QColor("#D6D2CC"),
+            .overlap = QColor("#EAE0E5"),
             .boxOverlap = QColor("#B9B4AE"),
             .series = {lookOf("#0072B2", "#0072B2", paper, Qt::SolidLine, Marker::Disc),
                        lookOf("#D55E00", "#A84A00", paper, Qt::DashLine, Marker::Square),
@@ -46,8 +46,7 @@ Palette makeLight() {
                        lookOf("#7E6600", "#6E5900", paper, Qt::SolidLine, Marker::Ring)}};
 }
 
-Palette makeDark() {
-    const QColor paper("#17191B");
+Palette makeDark(const QColor& paper) {
     return {.paper = paper,
             .text = QColor("#ECEEF0"),
             .quietText = QColor("#A9B0B7"),
@@ -62,6 +61,15 @@ Palette makeDark() {
                        lookOf("#D993B8", "#D993B8", paper, Qt::DotLine, Marker::Diamond),
                        lookOf("#B8BFC6", "#B8BFC6", paper, Qt::DashDotDotLine, Marker::Cross),
                        lookOf("#F0E442", "#F0E442", paper, Qt::SolidLine, Marker::Ring)}};
+}
+
+/// WCAG's AAA: 7:1 for all text; lines and marks as strong.
+Palette makeHighContrast() {
+    Palette palette = makeDark(Qt::black);
+    palette.text = palette.axis = Qt::white;
+    palette.quietText = QColor("#D8D8D8");
+    palette.grid = QColor("#4A4A4A");
+    return palette;
 }
 
 Palette makeOnPaper() {
@@ -89,7 +97,12 @@ const Palette& Palette::light() {
 }
 
 const Palette& Palette::dark() {
-    static const Palette palette = makeDark();
+    static const Palette palette = makeDark(QColor("#17191B"));
+    return palette;
+}
+
+const Palette& Palette::highContrast() {
+    static const Palette palette = makeHighContrast();
     return palette;
 }
 
@@ -99,6 +112,8 @@ const Palette& Palette::onPaper() {
 }
 
 const Palette& paletteFor(const QPalette& desktop) {
+    if (desktop.color(QPalette::Base) == Qt::black && desktop.color(QPalette::Text) == Qt::white)
+        return Palette::highContrast();
     const bool isDark = luminance(desktop.color(QPalette::Base)) < luminance(desktop.color(QPalette::Text));
     return isDark ? Palette::dark() : Palette::light();
 }

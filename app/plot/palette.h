@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The colours of figures: on a light window, on a dark one, on paper. Every series is a colour, a dash and a marker, so
+// The colours of figures: on a light window, on a dark one, on one of high contrast, on paper. Every series is a colour, a dash and a marker, so
 // that grey print and colour-blind eyes can tell them apart. Tints are opaque and mixed beforehand: some paper formats
 // drop transparency. The line colours are Okabe and Ito's (Color Universal Design, 2008), two of them darkened to stand
 // on their own tint.
@@ -40,10 +40,11 @@ struct Palette {
 
     [[nodiscard]] static const Palette& light();
     [[nodiscard]] static const Palette& dark();
+    [[nodiscard]] static const Palette& highContrast();
     [[nodiscard]] static const Palette& onPaper();
 };
 
-/// Light or dark, by which of window and text is the lighter.
+/// High contrast for white on black; else light or dark, by which of ground and text is the lighter.
 [[nodiscard]] const Palette& paletteFor(const QPalette& desktop);
 /// WCAG 2.2's contrast ratio of two opaque colours, 1 to 21.
 [[nodiscard]] double contrast(const QColor& first, const QColor& second);

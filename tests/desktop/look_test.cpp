@@ -90,6 +90,20 @@ TEST_P(Contrast, OfEdgesFocusAndSelectionIsEnoughOnEveryGround) {
     }
 }
 
+TEST_P(Contrast, OfFiguresIsEnoughInEveryLook) {
+    const plot::Palette& figures = plot::paletteFor(palette_);
+    EXPECT_GE(plot::contrast(figures.text, figures.paper), forText);
+    EXPECT_GE(plot::contrast(figures.quietText, figures.paper), forText);
+    EXPECT_GE(plot::contrast(figures.axis, figures.paper), forMarks);
+    // A figure stands on the window as a sheet of its own: nothing of it may drown in what is around.
+    EXPECT_GE(plot::contrast(figures.text, palette_.color(QPalette::Window)), forText);
+    for (const plot::SeriesLook& look : figures.series) {
+        EXPECT_GE(plot::contrast(look.text, figures.paper), forText) << look.text.name().toStdString();
+        for (const QColor& ground : {figures.paper, look.band})
+            EXPECT_GE(plot::contrast(look.line, ground), forMarks) << look.line.name().toStdString();
+    }
+}
+
 INSTANTIATE_TEST_SUITE_P(EveryLook, Contrast, testing::ValuesIn(everyLook),
                          [](const auto& look) { return desktop::wordFor(look.param).toStdString(); });
 
@@ -100,6 +114,7 @@ TEST(HighContrast, HasSevenToOneAndYellowFocus) {
         EXPECT_GE(plot::contrast(palette.color(text), palette.color(ground)), 7.0)
             << "role " << text << " on role " << ground;
     EXPECT_TRUE(desktop::isHighContrast(palette));
+    EXPECT_EQ(&plot::paletteFor(palette), &plot::Palette::highContrast()) << "figures, too";
     EXPECT_FALSE(desktop::isHighContrast(desktop::paletteFor(Theme::Dark)));
     EXPECT_NE(desktop::focusColour(palette), desktop::edgeColour(palette));
 }

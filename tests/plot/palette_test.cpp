@@ -9,7 +9,7 @@ namespace {
 
 const std::vector<const plot::Palette*>& palettes() {
     static const std::vector<const plot::Palette*> all{&plot::Palette::light(), &plot::Palette::dark(),
-                                                       &plot::Palette::onPaper()};
+                                                       &plot::Palette::highContrast(), &plot::Palette::onPaper()};
     return all;
 }
 
@@ -41,6 +41,24 @@ TEST(Palette, KeepsMarksVisibleOnThePaperAndOnTheirBand) {
     }
 }
 
+TEST(Palette, KeepsLinesVisibleWhereTwoBandsLieOverEachOther) {
+    for (const plot::Palette* palette : palettes())
+        for (const std::size_t series : {0U, 1U}) {  // bands are of two at most
+            EXPECT_GE(plot::contrast(palette->series[series].line, palette->overlap), 3);
+            EXPECT_GE(plot::contrast(palette->text, palette->boxOverlap), 4.5);
+        }
+}
+
+TEST(Palette, HasSevenToOneForAllTextInHighContrast) {
+    const plot::Palette& palette = plot::Palette::highContrast();
+    for (const QColor& ink : {palette.text, palette.quietText, palette.axis})
+        EXPECT_GE(plot::contrast(ink, palette.paper), 7) << ink.name().toStdString();
+    for (const plot::SeriesLook& look : palette.series) {
+        EXPECT_GE(plot::contrast(look.text, palette.paper), 7) << look.text.name().toStdString();
+        EXPECT_GE(plot::contrast(look.line, look.box), 4.5) << look.line.name().toStdString();
+    }
+}
+
 TEST(Palette, TellsSeriesApartWithoutColour) {
     for (const plot::Palette* palette : palettes())
         for (std::size_t i = 0; i < palette->series.size(); ++i)
@@ -60,6 +78,8 @@ TEST(Palette, HasOpaqueTints) {
 TEST(Palette, FollowsTheDesktop) {
     EXPECT_EQ(&plot::paletteFor(QPalette(Qt::black, Qt::white, Qt::white, Qt::gray, Qt::gray, Qt::black, Qt::white)),
               &plot::Palette::light());
-    EXPECT_EQ(&plot::paletteFor(QPalette(Qt::white, Qt::black, Qt::gray, Qt::black, Qt::gray, Qt::white, Qt::black)),
+    EXPECT_EQ(&plot::paletteFor(QPalette(Qt::white, Qt::black, Qt::gray, Qt::black, Qt::gray, Qt::white, "#202020")),
               &plot::Palette::dark());
+    EXPECT_EQ(&plot::paletteFor(QPalette(Qt::white, Qt::black, Qt::gray, Qt::black, Qt::gray, Qt::white, Qt::black)),
+              &plot::Palette::highContrast());
 }
