@@ -11,6 +11,7 @@
 #include "core/demo/demo_bench.h"
 #include "core/demo/demo_plan.h"
 #include "core/demo/demo_shelves.h"
+#include "core/demo/demo_trial.h"
 
 namespace core {
 
@@ -19,6 +20,7 @@ namespace {
 // Every so many batches something out of the ordinary happens, so that a demo of usual size has some of each.
 constexpr int accidentEvery = 19;
 constexpr int withdrawalEvery = 11;
+constexpr int fewestWithTrial = 40;  // batches
 
 // How long ago somebody last went round each station: one is due today, one not yet, one overdue, one not yet.
 constexpr std::array<int, 4> daysSinceLastRound{7, 2, 10, 4};
@@ -52,14 +54,19 @@ class SeasonWriter {
           ids_(stream(wish, 0)),
           planning_(stream(wish, 1)),
           fates_(stream(wish, 2)),
-          bench_(stream(wish, 3)) {
+          bench_(stream(wish, 3)),
+          trial_(stream(wish, 4)) {
         records_.shelves = demoShelves(ids_, planning_);
         for (const int days : daysSinceLastRound) rounds_.push_back(roundsOf(days, planning_));
     }
 
     Records write(int batches) {
+        const bool hasTrial = batches >= fewestWithTrial;
+        left_ = hasTrial ? batches - demoTrialBatches : batches;
         for (const DemoSessionPlan& plan : demoPlan(batches, records_.shelves.trials, planning_)) writeSession(plan);
         addBenchRecords(records_, calendar_, ids_, bench_);
+        if (hasTrial) writeTrial();
+        addDemoPlans(records_, calendar_, ids_);
         return std::move(records_);
     }
 
@@ -68,7 +75,15 @@ class SeasonWriter {
         return (std::uint64_t{wish.seed} << 8U) | number;
     }
 
+    /// The last batches make room for the trial's, so that all before them are as they would be without it.
+    void writeTrial() {
+        std::vector<std::string> codes;
+        for (int batch = 0; batch < demoTrialBatches; ++batch) codes.push_back(nextCode(calendar_.today));
+        addDemoTrial(records_, calendar_, codes, rounds_, ids_, trial_);
+    }
+
     void writeSession(const DemoSessionPlan& plan) {
+        if (left_ == 0) return;
         constexpr std::array<const char*, 3> workers{"R.O.", "M.T.", "J.V."};
         Session session{.id = ids_.next<SessionId>(),
                         .date = calendar_.dateOf(plan.day),
@@ -76,8 +91,12 @@ class SeasonWriter {
                         .note = coldSpell.holds(plan.day)
                                     ? "Hard frost at night; the tubs stood at 11 \u00B0C in the morning."
                                     : ""};
-        for (const DemoBatchPlan& batch : plan.batches)
+        for (DemoBatchPlan batch : plan.batches) {
+            if (left_ == 0) break;
+            if (left_ == 1 && batch.method == aeratedWater) batch.block = 0;  // its other half is not written
             records_.batches.push_back(writtenBatch(batch, session, plan.day));
+            --left_;
+        }
         records_.sessions.push_back(std::move(session));
     }
 
@@ -186,10 +205,12 @@ class SeasonWriter {
     stats::SeededRandom planning_;
     stats::SeededRandom fates_;
     stats::SeededRandom bench_;
+    stats::SeededRandom trial_;
     Records records_;
     std::vector<std::vector<int>> rounds_;  // by station
     std::map<int, int> numbers_;            // of batches, by year
     int written_{};
+    int left_{};  // batches still to write, but the trial's
 };
 
 }  // namespace

@@ -147,9 +147,9 @@ class TrialDeal {
 
     /// Arms apart, each at stations of its own: blocks and sessions are shared out over the arms, then each arm's over its stations.
     bool dealApart() {
+        const std::vector<std::vector<std::vector<int>>> stations = stationsOfArms();
         std::vector<Cell> parts = blockSessions();
         dealArms(parts);
-        const std::vector<std::vector<std::vector<int>>> stations = stationsOfArms();
         std::vector<std::size_t> next(at(arms_));
         return inOrderOfSessions(parts, [&](const Cell& part, PlacesLeft& room) {
             for (int arm = 0; arm < arms_; ++arm) {
@@ -240,29 +240,37 @@ class TrialDeal {
     std::vector<Cell> cells_;
 };
 
-}  // namespace
-
-int mostPerArm(const Trial& design, const TrialLayout& layout) {
-    if (!faultsIn(design, layout).empty()) return 0;
+/// The largest number per arm below `tooMany` that fits with this seed.
+int mostBelow(int tooMany, const Trial& design, const TrialLayout& layout, std::uint32_t seed) {
     Trial tried = design;
     TrialLayout shared = layout;
     for (TrialBlock& block : shared.blocks) block.cuttings = 0;
-    std::int64_t places = 0;
-    for (const StationRoom& room : layout.stations) places += std::int64_t{room.places} * layout.sessions;
     int fits = 0;
-    int tooMany = static_cast<int>(std::min<std::int64_t>(places / std::ssize(design.arms), mostStuck)) + 1;
     while (tooMany - fits > 1) {
         tried.perArm = fits + (tooMany - fits) / 2;
-        (TrialDeal(tried, shared, 0).dealt() ? fits : tooMany) = *tried.perArm;
+        (TrialDeal(tried, shared, seed).dealt() ? fits : tooMany) = *tried.perArm;
     }
     return fits;
+}
+
+}  // namespace
+
+int mostPerArm(const Trial& design, const TrialLayout& layout, std::uint32_t seed) {
+    Trial tried = design;
+    tried.perArm = tried.perArm.value_or(1);
+    if (!faultsIn(tried, layout).empty()) return 0;
+    std::int64_t places = 0;
+    for (const StationRoom& room : layout.stations) places += std::int64_t{room.places} * layout.sessions;
+    const std::int64_t most = std::min<std::int64_t>(places / std::ssize(design.arms), mostStuck);
+    return mostBelow(static_cast<int>(most) + 1, design, layout, seed);
 }
 
 Result<std::vector<TrialBatch>> allocateTrial(const Trial& design, const TrialLayout& layout, std::uint32_t seed) {
     Refusals faults = faultsIn(design, layout);
     if (!faults.empty()) return refused(std::move(faults));
     if (auto batches = TrialDeal(design, layout, seed).dealt()) return std::move(*batches);
-    const std::string wanted = std::to_string(*design.perArm), most = std::to_string(mostPerArm(design, layout));
+    const std::string wanted = std::to_string(*design.perArm),
+                      most = std::to_string(mostBelow(*design.perArm, design, layout, seed));
     return refused({{"Per arm", wanted, "up to " + most,
                      "Per arm is " + wanted + ", but the stations have room for " + most + "; up to " + most +
                          " is allowed, or more stations."}});

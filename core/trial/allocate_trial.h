@@ -47,8 +47,9 @@ struct TrialLayout {
 /// Source    permuted blocks: stats/planning/random_allocation.h; the square: Fisher and Yates, as in any textbook of designs (from memory).
 [[nodiscard]] Result<std::vector<TrialBatch>> allocateTrial(const Trial& design, const TrialLayout& layout,
                                                             std::uint32_t seed);
-/// The largest number per arm for which the stations have room; 0: not even one.
-[[nodiscard]] int mostPerArm(const Trial& design, const TrialLayout& layout);
+/// The largest number per arm for which the stations have room; 0: not even one, or the layout is at fault. How the arms of a crossover and
+/// what is left over fall to stations of unequal size depends on the seed.
+[[nodiscard]] int mostPerArm(const Trial& design, const TrialLayout& layout, std::uint32_t seed);
 
 /// Every reason why nothing can be dealt, but want of room.
 [[nodiscard]] Refusals faultsIn(const Trial& design, const TrialLayout& layout);

@@ -14,8 +14,10 @@
 #include "core/climate/bands.h"
 #include "core/due/due_today.h"
 #include "core/event_rules.h"
+#include "core/planning/plan_rules.h"
 #include "core/shelf_rules.h"
 #include "core/trial/allocation.h"
+#include "core/trial/trial_rules.h"
 
 namespace {
 
@@ -147,9 +149,9 @@ TEST(DemoSeason, IsTheSameOnEveryMachine) {
         all.withdrawn += tally.withdrawn;
         checks += record.checks.size();
     }
-    EXPECT_EQ(all, (core::Tally{1237, 719, 329, 10, {}}));
-    EXPECT_EQ(checks, 399U);
-    EXPECT_EQ(usualDemo().batches.back().batch.id.value, 7'707'143'167'551'734'308);
+    EXPECT_EQ(all, (core::Tally{1181, 723, 304, 10, {}}));
+    EXPECT_EQ(checks, 404U);
+    EXPECT_EQ(usualDemo().batches.back().batch.id.value, 908'184'143'869'773'917);
 }
 
 TEST(DemoSeason, GivesEverythingAnIdOfItsOwn) {
@@ -215,8 +217,12 @@ TEST(DemoSeason, HasBatchesDueAndOverdueToday) {
 TEST(DemoSeason, SplitsLotsByChanceAndKeepsTheSeed) {
     const core::Records& records = usualDemo();
     std::map<std::pair<core::TrialId, std::string>, std::vector<core::Batch>> blocks;
+    const auto isOfALot = [&](const core::Batch& batch) {
+        const core::Trial* trial = core::find(records.shelves.trials, batch.trial);
+        return trial != nullptr && !trial->factor;
+    };
     for (const core::BatchRecord& record : records.batches)
-        if (record.batch.trial.isSet()) blocks[{record.batch.trial, record.batch.block}].push_back(record.batch);
+        if (isOfALot(record.batch)) blocks[{record.batch.trial, record.batch.block}].push_back(record.batch);
     EXPECT_GE(blocks.size(), 8U);
     for (const auto& [key, pair] : blocks) {
         const core::Trial* trial = core::find(records.shelves.trials, key.first);
@@ -231,6 +237,41 @@ TEST(DemoSeason, SplitsLotsByChanceAndKeepsTheSeed) {
         const core::Allocation allocation = core::allocateByChance(pair[0].stuck + pair[1].stuck, 2, seed);
         EXPECT_EQ(allocation.perArm[0], pair[0].stuck);
     }
+}
+
+TEST(DemoSeason, HasAPlannedTrialHalfStuckAndWatchedBeforeItsHorizon) {
+    for (const int batches : {40, 60, 1200, 20'000}) {
+        const core::Records records = demoOf(batches);
+        const auto trial =
+            std::ranges::find_if(records.shelves.trials, [](const core::Trial& t) { return !!t.factor; });
+        ASSERT_NE(trial, records.shelves.trials.end());
+        EXPECT_THAT(core::faultsInDesign(*trial, records.shelves), IsEmpty());
+        int stuck = 0, looks = 0;
+        for (const core::TrialBatch& dealt : trial->batches) {
+            EXPECT_EQ(dealt.batch.isSet(), dealt.session == 1);
+            if (!dealt.batch.isSet()) continue;
+            const auto record = std::ranges::find(records.batches, dealt.batch,
+                                                  [](const core::BatchRecord& one) { return one.batch.id; });
+            ASSERT_NE(record, records.batches.end());
+            EXPECT_EQ(record->batch.positions, dealt.positions) << "it stands where it was dealt";
+            EXPECT_EQ(record->batch.trial, trial->id);
+            EXPECT_GT(core::addDays(record->batch.stuckOn, *trial->horizonDay), demoToday());
+            EXPECT_LT(*trial->setOn, record->batch.stuckOn);
+            looks += static_cast<int>(record->checks.size());
+            stuck += dealt.stuck;
+        }
+        EXPECT_EQ(stuck, *trial->perArm);
+        EXPECT_GE(looks, 4);
+    }
+    EXPECT_EQ(demoOf(39).shelves.trials.size(), 2U);
+}
+
+TEST(DemoSeason, HasTwoPlansOfWhichOneHasADay) {
+    const core::Shelves& shelves = usualDemo().shelves;
+    ASSERT_EQ(shelves.plans.size(), 2U);
+    for (const core::Plan& plan : shelves.plans) EXPECT_THAT(core::faultsIn(plan, shelves), IsEmpty());
+    EXPECT_GT(*shelves.plans[0].needBy, demoToday());
+    EXPECT_FALSE(shelves.plans[1].needBy);
 }
 
 TEST(DemoSeason, LetsMethodsBeComparedForSeveralPlants) {
