@@ -14,12 +14,14 @@
 #include "db/tables/medium_table.h"
 #include "db/tables/method_table.h"
 #include "db/tables/photo_table.h"
+#include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
 #include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
 #include "db/tables/station_table.h"
 #include "db/tables/stock_plant_table.h"
 #include "db/tables/treatment_table.h"
+#include "db/tables/trial_batch_table.h"
 #include "db/tables/trial_table.h"
 
 namespace db {
@@ -112,6 +114,10 @@ core::ExpenseId Writer::add(core::Expense expense) {
     return addThing(*inside_.connection, expense);
 }
 
+core::PlanId Writer::add(core::Plan plan) {
+    return addThing(*inside_.connection, plan);
+}
+
 void Writer::change(const core::LogbookFacts& facts) {
     requireFound(updateRow(*inside_.connection, facts));
 }
@@ -184,6 +190,10 @@ void Writer::change(const core::Expense& expense) {
     requireFound(updateRow(*inside_.connection, expense));
 }
 
+void Writer::change(const core::Plan& plan) {
+    requireFound(updateRow(*inside_.connection, plan));
+}
+
 void Writer::remove(core::PlantId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
@@ -228,6 +238,7 @@ void Writer::remove(core::BatchId id) {
     deleteChecksOf(*inside_.connection, id);
     deletePhotosOf(*inside_.connection, id);
     deleteExpensesOf(*inside_.connection, id);
+    releaseDealt(*inside_.connection, id);
     requireFound(deleteRow(*inside_.connection, id));
 }
 
@@ -252,6 +263,10 @@ void Writer::remove(core::PhotoId id) {
 }
 
 void Writer::remove(core::ExpenseId id) {
+    requireFound(deleteRow(*inside_.connection, id));
+}
+
+void Writer::remove(core::PlanId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
 

@@ -28,6 +28,7 @@ class Writer {
     core::CareId add(core::Care care);
     core::PhotoId add(core::PhotoRecord photo);
     core::ExpenseId add(core::Expense expense);
+    core::PlanId add(core::Plan plan);
 
     void change(const core::LogbookFacts& facts);
     void change(const core::Plant& plant);
@@ -47,6 +48,7 @@ class Writer {
     void change(const core::Care& care);
     void change(const core::Photo& photo);  // its day and caption
     void change(const core::Expense& expense);
+    void change(const core::Plan& plan);
 
     // Children first, explicitly: there are no cascades.
     void remove(core::PlantId id);
@@ -59,13 +61,14 @@ class Writer {
     void remove(core::LossCauseId id);
     void remove(core::TrialId id);
     void remove(core::SessionId id);
-    void remove(core::BatchId id);  // with its checks, photos and expenses
+    void remove(core::BatchId id);  // with its checks, photos and expenses; what a trial dealt is to be stuck again
     void remove(core::CheckId id);
     void remove(core::CheckScheduleId id);
     void remove(core::ReadingId id);
     void remove(core::CareId id);
     void remove(core::PhotoId id);
     void remove(core::ExpenseId id);
+    void remove(core::PlanId id);
 
   private:
     friend class Logbook;

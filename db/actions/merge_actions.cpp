@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/batch/position_rules.h"
+#include "core/shelf_rules.h"
 #include "db/actions/ask_first.h"
 #include "db/actions/held_positions.h"
 #include "db/inside.h"
@@ -61,15 +62,52 @@ void renameInBatches(const Logbook& logbook, Writer& writer, ThingId core::Batch
     }
 }
 
-/// The merge of things that only batches name.
+/// Every trial as `rename` makes it. Refused where two of its arms would become one.
+template <class Rename>
+core::Refusals renameInTrials(Writer& writer, const core::Shelves& shelves, const Rename& rename) {
+    core::Refusals faults;
+    for (const core::Trial& trial : shelves.trials) {
+        core::Trial renamed = trial;
+        for (core::TrialArm& arm : renamed.arms) rename(arm);
+        for (core::TrialBatch& dealt : renamed.batches) rename(dealt);
+        if (renamed == trial) continue;
+        core::Trial arms = renamed;
+        arms.batches.clear();  // those name things that are on their way
+        core::Refusals found = core::faultsIn(arms, shelves);
+        prefix(found, "Trial " + trial.name);
+        append(faults, std::move(found));
+        writer.change(renamed);
+    }
+    return faults;
+}
+
+/// For renameInTrials(): the one thing in place of the other, in whatever has such a member.
+template <class Owner, class ThingId>
+auto renaming(ThingId Owner::*member, ThingId goes, ThingId stays) {
+    return [=](auto& named) {
+        if constexpr (std::is_same_v<std::remove_cvref_t<decltype(named)>, Owner>)
+            if (named.*member == goes) named.*member = stays;
+    };
+}
+
+/// The merge of things that batches and the arms of trials name.
 template <class Thing, class ThingId>
 core::Result<Changes> mergeNamedByBatches(Logbook& logbook, ThingId goes, ThingId stays, const std::string& kind,
-                                          std::vector<Thing> core::Shelves::*shelf, ThingId core::Batch::*member) {
+                                          std::vector<Thing> core::Shelves::*shelf, ThingId core::Batch::*member,
+                                          ThingId core::TrialArm::*ofArm) {
     return mergeThings(logbook, goes, stays, kind, shelf,
-                       [&](Writer& writer, const core::Shelves&, const Thing&, const Thing&) {
+                       [&](Writer& writer, const core::Shelves& shelves, const Thing&, const Thing&) {
                            renameInBatches(logbook, writer, member, goes, stays);
-                           return core::Refusals{};
+                           return renameInTrials(writer, shelves, renaming(ofArm, goes, stays));
                        });
+}
+
+void renameInPlans(Writer& writer, const core::Shelves& shelves, core::PlantId goes, core::PlantId stays) {
+    for (core::Plan plan : shelves.plans) {
+        if (plan.plant != goes) continue;
+        plan.plant = stays;
+        writer.change(plan);
+    }
 }
 
 /// Moves the stock plants of one plant to another; gives back by which those of an equal label are replaced.
@@ -175,7 +213,12 @@ core::Result<Changes> mergePlants(Logbook& logbook, core::PlantId goes, core::Pl
                                    if (line.batch.stockPlant == from) line.batch.stockPlant = to;
                                writer.change(line.batch);
                            }
-                           return core::Refusals{};
+                           renameInPlans(writer, shelves, goes, stays);
+                           return renameInTrials(writer, shelves, [&](auto& named) {
+                               renaming(&core::TrialBatch::plant, goes, stays)(named);
+                               for (const auto& [from, to] : replaced)
+                                   renaming(&core::TrialBatch::stockPlant, from, to)(named);
+                           });
                        });
 }
 
@@ -190,7 +233,7 @@ core::Result<Changes> mergeStockPlants(Logbook& logbook, core::StockPlantId goes
                 return core::Refusals{otherKind("Plant of " + leaving.label, name, "stock plants of one plant")};
             }
             renameInBatches(logbook, writer, &core::Batch::stockPlant, goes, stays);
-            return core::Refusals{};
+            return renameInTrials(writer, shelves, renaming(&core::TrialBatch::stockPlant, goes, stays));
         });
 }
 
@@ -201,21 +244,25 @@ core::Result<Changes> mergeStations(Logbook& logbook, core::StationId goes, core
             if (leaving.method != staying.method)
                 return core::Refusals{
                     otherKind("Method of " + leaving.name, methodOf(leaving, shelves), "stations of one method")};
-            return moveStation(logbook, writer, shelves, goes, stays);
+            core::Refusals faults = moveStation(logbook, writer, shelves, goes, stays);
+            append(faults, renameInTrials(writer, shelves, renaming(&core::TrialBatch::station, goes, stays)));
+            return faults;
         });
 }
 
 core::Result<Changes> mergeMedia(Logbook& logbook, core::MediumId goes, core::MediumId stays) {
-    return mergeNamedByBatches(logbook, goes, stays, "medium", &core::Shelves::media, &core::Batch::medium);
+    return mergeNamedByBatches(logbook, goes, stays, "medium", &core::Shelves::media, &core::Batch::medium,
+                               &core::TrialArm::medium);
 }
 
 core::Result<Changes> mergeTreatments(Logbook& logbook, core::TreatmentId goes, core::TreatmentId stays) {
-    return mergeNamedByBatches(logbook, goes, stays, "treatment", &core::Shelves::treatments, &core::Batch::treatment);
+    return mergeNamedByBatches(logbook, goes, stays, "treatment", &core::Shelves::treatments, &core::Batch::treatment,
+                               &core::TrialArm::treatment);
 }
 
 core::Result<Changes> mergeCuttingKinds(Logbook& logbook, core::CuttingKindId goes, core::CuttingKindId stays) {
     return mergeNamedByBatches(logbook, goes, stays, "kind of cutting", &core::Shelves::cuttingKinds,
-                               &core::Batch::cuttingKind);
+                               &core::Batch::cuttingKind, &core::TrialArm::cuttingKind);
 }
 
 core::Result<Changes> mergeLossCauses(Logbook& logbook, core::LossCauseId goes, core::LossCauseId stays) {

@@ -2,6 +2,7 @@
 #include "db/actions/records_actions.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <unordered_map>
 
@@ -42,6 +43,12 @@ bool isSameName(const Thing& a, const Thing& b) {
     return a.name == b.name;
 }
 
+/// Plans have no name: two that say the same are one.
+bool isSameName(core::Plan a, const core::Plan& b) {
+    a.id = b.id;
+    return a == b;
+}
+
 core::Refusal codeIsTaken(const std::string& code) {
     const std::string value = core::quotable(code);
     return {
@@ -52,7 +59,10 @@ core::Refusal codeIsTaken(const std::string& code) {
 }
 
 bool isUntouched(const Logbook& logbook) {
-    return logbook.sessions().empty() && logbook.newestReadings().empty() &&
+    const core::Shelves shelves = logbook.shelves();
+    const auto isPlanned = [](const core::Trial& trial) { return trial.factor.has_value(); };
+    return shelves.plans.empty() && std::ranges::none_of(shelves.trials, isPlanned) && logbook.sessions().empty() &&
+           logbook.newestReadings().empty() &&
            logbook.inside().with([](Connection& connection) { return allCare(connection).empty(); });
 }
 
@@ -85,6 +95,7 @@ class RecordsWriting {
             prefix(found, record.batch.code);
             append(faults, std::move(found));
         }
+        writeStuck();
         writeEvents();
         return faults;
     }
@@ -154,7 +165,42 @@ class RecordsWriting {
         bringIn(from.cuttingKinds, shelves_.cuttingKinds, cuttingKinds_);
         for (core::LossCause& cause : from.lossCauses) freeKey(cause);
         bringIn(from.lossCauses, shelves_.lossCauses, causes_);
+        for (core::Trial& trial : from.trials) renameIn(trial);
         bringIn(from.trials, shelves_.trials, trials_);
+        for (core::Plan& plan : from.plans) {
+            plan.plant = plants_(plan.plant);
+            plan.method = methods_(plan.method);
+        }
+        bringIn(from.plans, shelves_.plans, plans_);
+    }
+
+    /// A trial as this logbook has its things. Its batches come later.
+    void renameIn(core::Trial& trial) {
+        for (core::TrialArm& arm : trial.arms)
+            arm = {.method = methods_(arm.method),
+                   .treatment = treatments_(arm.treatment),
+                   .medium = media_(arm.medium),
+                   .cuttingKind = cuttingKinds_(arm.cuttingKind)};
+        for (core::TrialBatch& dealt : trial.batches) {
+            dealt.station = stations_(dealt.station);
+            dealt.plant = plants_(dealt.plant);
+            dealt.stockPlant = stockPlants_(dealt.stockPlant);
+            if (dealt.batch.isSet()) stuck_[trial.name][dealt.number] = std::exchange(dealt.batch, {});
+        }
+    }
+
+    /// Which batches were stuck from what was dealt, where the trial came in with it and was not here before.
+    void writeStuck() {
+        for (core::Trial& trial : records_.shelves.trials) {
+            const auto stuck = stuck_.find(trial.name);
+            const core::Trial* here = core::find(shelves_.trials, trial.id);
+            if (stuck == stuck_.end() || here == nullptr || here->batches != trial.batches) continue;
+            core::Trial whole = *here;
+            for (core::TrialBatch& dealt : whole.batches)
+                if (const auto batch = stuck->second.find(dealt.number); batch != stuck->second.end())
+                    dealt.batch = batches_(batch->second);
+            writer_.change(whole);
+        }
     }
 
     /// A cause that is new here gives up its key to one that has it.
@@ -225,6 +271,8 @@ class RecordsWriting {
     IdMap<core::CuttingKindId> cuttingKinds_;
     IdMap<core::LossCauseId> causes_;
     IdMap<core::TrialId> trials_;
+    IdMap<core::PlanId> plans_;
+    std::map<std::string, std::map<int, core::BatchId>> stuck_;  // by trial and number of what was dealt
     IdMap<core::SessionId> sessions_;
     IdMap<core::BatchId> batches_;
     IdMap<core::CheckScheduleId> schedules_;

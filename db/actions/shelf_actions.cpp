@@ -6,15 +6,19 @@
 #include "core/batch/position_rules.h"
 #include "core/shelf_rules.h"
 #include "db/actions/ask_first.h"
+#include "db/actions/trial_actions.h"
 #include "db/inside.h"
 #include "db/tables/batch_table.h"
 #include "db/tables/care_table.h"
 #include "db/tables/check_table.h"
 #include "db/tables/method_table.h"
+#include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
 #include "db/tables/reading_table.h"
 #include "db/tables/station_table.h"
 #include "db/tables/stock_plant_table.h"
+#include "db/tables/trial_batch_table.h"
+#include "db/tables/trial_table.h"
 
 namespace db {
 
@@ -169,7 +173,9 @@ core::Result<Changes> keep(Logbook& logbook, const core::LossCause& cause) {
 }
 
 core::Result<Changes> keep(Logbook& logbook, const core::Trial& trial) {
-    return keepThing(logbook, trial, "trial " + nameOf(trial));
+    if (!trial.id.isSet()) return keepThing(logbook, trial, "trial " + nameOf(trial));
+    const auto today = std::chrono::floor<std::chrono::days>(logbook.inside().options.clock());
+    return changeTrial(logbook, trial, {}, core::Date(today));
 }
 
 core::Result<Changes> keep(Logbook& logbook, const core::CheckSchedule& schedule) {
@@ -187,40 +193,43 @@ core::Result<Changes> keep(Logbook& logbook, const core::LogbookFacts& facts) {
 
 core::Result<Changes> remove(Logbook& logbook, core::PlantId id) {
     return removeThing(logbook, id, "plant", &core::Shelves::plants, true, [id](Connection& connection) {
-        return hasBatches(connection, id) || hasStockPlants(connection, id);
+        return hasBatches(connection, id) || hasStockPlants(connection, id) || hasDealt(connection, id) ||
+               hasPlans(connection, id);
     });
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::StockPlantId id) {
     return removeThing(logbook, id, "stock plant", &core::Shelves::stockPlants, true,
-                       [id](Connection& connection) { return hasBatches(connection, id); });
+                       [id](Connection& connection) { return hasBatches(connection, id) || hasDealt(connection, id); });
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::MethodId id) {
     return removeThing(logbook, id, "method", &core::Shelves::methods, true, [id](Connection& connection) {
-        return hasBatches(connection, id) || hasStations(connection, id);
+        return hasBatches(connection, id) || hasStations(connection, id) || hasArms(connection, id) ||
+               hasPlans(connection, id);
     });
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::StationId id) {
     return removeThing(logbook, id, "station", &core::Shelves::stations, true, [id](Connection& connection) {
-        return hasBatches(connection, id) || hasReadings(connection, id) || hasCare(connection, id);
+        return hasBatches(connection, id) || hasReadings(connection, id) || hasCare(connection, id) ||
+               hasDealt(connection, id);
     });
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::MediumId id) {
     return removeThing(logbook, id, "medium", &core::Shelves::media, true,
-                       [id](Connection& connection) { return hasBatches(connection, id); });
+                       [id](Connection& connection) { return hasBatches(connection, id) || hasArms(connection, id); });
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::TreatmentId id) {
     return removeThing(logbook, id, "treatment", &core::Shelves::treatments, true,
-                       [id](Connection& connection) { return hasBatches(connection, id); });
+                       [id](Connection& connection) { return hasBatches(connection, id) || hasArms(connection, id); });
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::CuttingKindId id) {
     return removeThing(logbook, id, "kind of cutting", &core::Shelves::cuttingKinds, true,
-                       [id](Connection& connection) { return hasBatches(connection, id); });
+                       [id](Connection& connection) { return hasBatches(connection, id) || hasArms(connection, id); });
 }
 
 core::Result<Changes> remove(Logbook& logbook, core::LossCauseId id) {

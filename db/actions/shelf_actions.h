@@ -18,11 +18,12 @@ namespace db {
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::Treatment& treatment);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::CuttingKind& kind);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::LossCause& cause);
+// A trial that is there by the rule of changeTrial() in trial_actions.h: without a reason nothing of how it is judged after its first check.
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::Trial& trial);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::CheckSchedule& schedule);
 [[nodiscard]] core::Result<Changes> keep(Logbook& logbook, const core::LogbookFacts& facts);
 
-// remove: refuses while something uses it.
+// remove: refuses while something uses it. A trial goes with what was dealt for it, as long as none of it is stuck.
 [[nodiscard]] core::Result<Changes> remove(Logbook& logbook, core::PlantId id);
 [[nodiscard]] core::Result<Changes> remove(Logbook& logbook, core::StockPlantId id);
 [[nodiscard]] core::Result<Changes> remove(Logbook& logbook, core::MethodId id);

@@ -5,7 +5,7 @@
 #include "db/actions/ask_first.h"
 #include "db/actions/batch_codes.h"
 #include "db/actions/held_positions.h"
-#include "db/actions/session_actions.h"
+#include "db/actions/session_writing.h"
 
 namespace db {
 
@@ -122,11 +122,19 @@ class SessionWriting {
 
 }  // namespace
 
+core::Refusals writeSession(Logbook& logbook, Writer& writer, SessionDraft& draft, core::Date today) {
+    return SessionWriting(logbook, writer, draft, today).write();
+}
+
+std::string wordsForSession(const core::Session& session, std::size_t batches) {
+    const std::string count = batches == 1 ? "1 batch" : std::to_string(batches) + " batches";
+    const std::string day = session.date.ok() ? core::isoText(session.date) : "an unknown day";
+    return "session of " + day + ", " + count;
+}
+
 core::Result<SessionWritten> stickSession(Logbook& logbook, SessionDraft draft, core::Date today) {
-    const std::string count = draft.batches.size() == 1 ? "1 batch" : std::to_string(draft.batches.size()) + " batches";
-    const std::string day = draft.session.date.ok() ? core::isoText(draft.session.date) : "an unknown day";
-    auto done = actUnlessRefused(logbook, "session of " + day + ", " + count,
-                                 [&](Writer& writer) { return SessionWriting(logbook, writer, draft, today).write(); });
+    auto done = actUnlessRefused(logbook, wordsForSession(draft.session, draft.batches.size()),
+                                 [&](Writer& writer) { return writeSession(logbook, writer, draft, today); });
     if (!done) return core::refused(std::move(done.error()));
     return SessionWritten{
         .changes = std::move(*done), .session = draft.session.id, .batches = std::move(draft.batches)};

@@ -99,10 +99,57 @@ constexpr Columns lossCauseColumns = {
     {"key", CellKind::Text, false, "the letter that picks it in a round of checks: a to z but w"},
     {"is_retired", CellKind::Truth, false, ""}};
 
-constexpr Columns trialColumns = {{"trial", CellKind::Text, true, "a planned comparison"},
-                                  {"horizon_day", CellKind::Count, false, "set before looking"},
-                                  {"allocation_seed", CellKind::Count, false, "present where chance decided"},
-                                  {"note", CellKind::Text, false, ""}};
+constexpr Columns trialColumns = {
+    {"trial", CellKind::Text, true, "a planned comparison"},
+    {"horizon_day", CellKind::Count, false, "set before looking"},
+    {"allocation_seed", CellKind::Count, false, "present where chance decided"},
+    {"note", CellKind::Text, false, ""},
+    {"question", CellKind::Text, false, "in the grower's words"},
+    {"factor", CellKind::Text, false, "method, treatment, medium or cutting; empty: a trial that is only named"},
+    {"blocked_by", CellKind::Text, false, "nothing, plant, stock plant, session or station side"},
+    {"measure", CellKind::Text, false, "more rooted or as good as"},
+    {"margin", CellKind::Figure, false, "difference in share rooted that would matter, between 0 and 1"},
+    {"per_arm", CellKind::Count, false, "cuttings"},
+    {"is_blinded", CellKind::Truth, false, "true: arms are not named before the horizon"},
+    {"is_crossed_over", CellKind::Truth, false, "true: each station has each method in turn, session by session"},
+    {"set_on", CellKind::Date, false, "when question, horizon and measure were set"}};
+
+constexpr Columns trialArmColumns = {
+    {"trial", CellKind::Text, true, ""},
+    {"arm", CellKind::Text, true, "the method, treatment, medium or kind of cutting; in the order of the arms"}};
+
+constexpr Columns trialBatchColumns = {
+    {"trial", CellKind::Text, true, ""},
+    {"number", CellKind::Count, true, "of the batch to be stuck, each once within a trial"},
+    {"session_number", CellKind::Count, true, "of the trial, from 1"},
+    {"station", CellKind::Text, true, "where it is to stand"},
+    {"block", CellKind::Text, false, "of the trial"},
+    {"species", CellKind::Text, false, "of the plant; empty: not settled beforehand"},
+    {"cultivar", CellKind::Text, false, "of the plant"},
+    {"stock_plant", CellKind::Text, false, "label of the mother plant"},
+    {"arm", CellKind::Text, true, "one of the trial's in trial_arms.csv"},
+    {"stuck", CellKind::Count, true, "cuttings"},
+    {"positions", CellKind::Text, false, "that chance dealt, such as A1-A6, B2"},
+    {"batch", CellKind::Text, false, "the code of the batch that was stuck from it; empty: none yet"}};
+
+constexpr Columns trialChangeColumns = {
+    {"trial", CellKind::Text, true, ""},
+    {"changed_on", CellKind::Date, true, "the day, after the trial's first check"},
+    {"what", CellKind::Text, true, "horizon day, measure, margin, factor, arms or blinding"},
+    {"was", CellKind::Text, false, ""},
+    {"became", CellKind::Text, false, ""},
+    {"reason", CellKind::Text, true, ""}};
+
+constexpr Columns planColumns = {{"species", CellKind::Text, true, "botanical name, without author"},
+                                 {"cultivar", CellKind::Text, false, "without quotes"},
+                                 {"method", CellKind::Text, false, "empty: not decided"},
+                                 {"wanted", CellKind::Count, true, "plants that are to be there in the end"},
+                                 {"assurance", CellKind::Figure, true, "chance of having enough, between 0 and 1"},
+                                 {"need_by", CellKind::Date, false, "the day; empty: none"},
+                                 {"potted_live_percent", CellKind::Figure, true, "of 100 potted on, how many live"},
+                                 {"hardening_days", CellKind::Count, false, "between rooting and potting on"},
+                                 {"potting_days", CellKind::Count, false, "of growing on after that"},
+                                 {"note", CellKind::Text, false, ""}};
 
 constexpr Columns sessionColumns = {{"session", CellKind::Text, true, "a label that batches.csv refers to"},
                                     {"held_on", CellKind::Date, true, "the day"},
@@ -188,6 +235,11 @@ constexpr References batchReferences = {{"species cultivar", "plants", "species 
                                         {"trial", "trials", "trial"},
                                         {"session", "sessions", "session"}};
 constexpr References checkReferences = {{"batch", "batches", "batch"}, {"cause", "loss_causes", "cause"}};
+constexpr References trialArmReferences = {{"trial", "trials", "trial"}};
+constexpr References trialBatchReferences = {
+    {"trial", "trials", "trial"}, {"station", "stations", "station"}, {"batch", "batches", "batch"}};
+constexpr References planReferences = {{"species cultivar", "plants", "species cultivar"},
+                                       {"method", "methods", "method"}};
 constexpr References ofAStation = {{"station", "stations", "station"}};
 constexpr References ofABatch = {{"batch", "batches", "batch"}};
 
@@ -211,6 +263,12 @@ constexpr ExchangeTable allTables[] = {
      checkColumns, checkReferences},
     {"findings", "Of the counts of checks, those whose position is known", false, "batch checked_on position",
      findingColumns, checkReferences},
+    {"trial_arms", "What trials compare", false, "", trialArmColumns, trialArmReferences},
+    {"trial_batches", "What chance dealt to the arms of trials", false, "trial number", trialBatchColumns,
+     trialBatchReferences},
+    {"trial_changes", "How trials are judged, changed after their first check", false, "", trialChangeColumns,
+     trialArmReferences},
+    {"plans", "How many plants are wanted, and by when", false, "", planColumns, planReferences},
     {"readings", "What was measured at stations", false, "", readingTableColumns, ofAStation},
     {"care", "What was done to stations", false, "", careTableColumns, ofAStation},
     {"expenses", "Money that went into single batches", false, "", expenseTableColumns, ofABatch},

@@ -38,6 +38,6 @@ struct ExchangeTable {
 [[nodiscard]] const ExchangeTable& exchangeTable(std::string_view name);
 
 /// Written into datapackage.json; a folder with a higher one is refused.
-inline constexpr int exchangeVersion = 2;
+inline constexpr int exchangeVersion = 3;
 
 }  // namespace db

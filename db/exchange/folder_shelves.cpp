@@ -5,6 +5,7 @@
 #include "core/units/entered_text.h"
 #include "db/actions/session_actions.h"
 #include "db/exchange/folder_facts.h"
+#include "db/exchange/folder_trials.h"
 
 namespace db {
 
@@ -232,20 +233,6 @@ void readLossCauses(const ShelfReading& reading) {
     }) != TableFound::Missing;
 }
 
-void readTrials(const ShelfReading& reading) {
-    constexpr std::int64_t largestSeed = 4'294'967'295;
-    FolderShelves& into = reading.into;
-    into.trials.hasTable = reading.table("trials", [&](TableRow& row) {
-        core::Trial trial{
-            .id = {}, .name = row.text("trial"), .horizonDay = {}, .allocationSeed = {}, .note = row.text("note")};
-        if (const auto day = row.count("horizon_day")) trial.horizonDay = static_cast<int>(*day);
-        if (const auto seed = row.count("allocation_seed", largestSeed))
-            trial.allocationSeed = static_cast<std::uint32_t>(*seed);
-        const std::string key = trial.name;
-        keepIfSound(row, into.trials, key, std::move(trial), into.shelves);
-    }) != TableFound::Missing;
-}
-
 }  // namespace
 
 bool readShelves(const std::filesystem::path& folder, FolderShelves& into, FaultList& faults,
@@ -260,7 +247,7 @@ bool readShelves(const std::filesystem::path& folder, FolderShelves& into, Fault
     readTreatments(reading);
     readNames(reading, "cutting_kinds", "cutting_kind", into.cuttingKinds);
     readLossCauses(reading);
-    readTrials(reading);
+    readTrials(folder, into, faults, stop);
     return hasFacts;
 }
 

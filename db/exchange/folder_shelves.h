@@ -57,6 +57,7 @@ struct FolderShelves {
     NamedList<core::LossCause> lossCauses{shelves.lossCauses};
     NamedList<core::Trial> trials{shelves.trials};
     NamedList<core::CheckSchedule> checkSchedules{shelves.checkSchedules};
+    std::unordered_map<std::string, int> rowOfTrial;  // of trials.csv
 
     FolderShelves() = default;
     FolderShelves(const FolderShelves&) = delete;  // the lists point into `shelves`

@@ -9,6 +9,7 @@
 #include "db/exchange/folder_batches.h"
 #include "db/exchange/folder_events.h"
 #include "db/exchange/folder_shelves.h"
+#include "db/exchange/folder_trials.h"
 
 namespace db {
 
@@ -68,6 +69,8 @@ FolderContents readFolder(const std::filesystem::path& folder, core::Date today,
         readBatches(folder, shelves, batches, today, faults, stop);
         readChecks(folder, shelves, batches, today, faults, stop);
         readFindings(folder, shelves, batches, faults, stop);
+        readTrialParts(folder, shelves, batches, faults, stop);
+        readPlans(folder, shelves, faults, stop);
         if (faults.isEmpty()) judgePositions(shelves, batches, faults);
         readEvents(folder, shelves, batches, today, contents.records, faults, stop);
         contents.batchRows = std::move(batches.rows);

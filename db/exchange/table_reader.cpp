@@ -78,7 +78,13 @@ constexpr FieldColumn fieldColumns[] = {{"botanical_name", "species"},
                                         {"what_for", "what"},
                                         {"days_to_the_first_check", "first_check_after_days"},
                                         {"usual_days_to_root", "usual_rooting_days_high"},
-                                        {"date", "held_on"}};
+                                        {"date", "held_on"},
+                                        {"blocks", "blocked_by"},
+                                        {"crossed_over", "is_crossed_over"},
+                                        {"needed_by", "need_by"},
+                                        {"of_100_potted,_live", "potted_live_percent"},
+                                        {"days_of_hardening", "hardening_days"},
+                                        {"days_of_growing_on", "potting_days"}};
 
 std::vector<std::string> headingOf(const CsvRow& row) {
     std::vector<std::string> heading;

@@ -10,6 +10,7 @@
 #include "db/exchange/exchange_text.h"
 #include "db/exchange/table_files.h"
 #include "db/exchange/write_events.h"
+#include "db/exchange/write_trials.h"
 
 namespace db {
 
@@ -51,6 +52,7 @@ void FolderWriter::write() {
     writeSessions();
     writeBatches();
     writeChecks();
+    writeTrials(records_, files_);
     writeEvents(records_, files_);
 }
 
@@ -84,14 +86,6 @@ void FolderWriter::writeShelves() const {
             csv.text(cause.name)
                 .text(cause.key == '\0' ? std::string() : std::string(1, cause.key))
                 .truth(cause.isRetired)
-                .endRow();
-    });
-    files_.table("trials", [&](CsvWriter& csv) {
-        for (const core::Trial& trial : shelves_.trials)
-            csv.text(trial.name)
-                .number(trial.horizonDay)
-                .text(trial.allocationSeed ? std::to_string(*trial.allocationSeed) : std::string())
-                .text(trial.note)
                 .endRow();
     });
 }

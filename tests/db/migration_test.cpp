@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
-// Migrations, tried with versions 2 and 3 that are made up here, and every schema that was ever released.
+// Migrations, tried with further versions that are made up here, and every schema that was ever released.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 #include "db/logbook.h"
 #include "db/migrations/open_up_to_date.h"
@@ -19,8 +21,8 @@ constexpr core::Date migrationToday{std::chrono::year(2026), std::chrono::month(
 
 std::vector<db::Migration> withMadeUp(const char* next, const char* last) {
     std::vector<db::Migration> migrations(db::releasedMigrations().begin(), db::releasedMigrations().end());
-    migrations.push_back({3, "0003_made_up", next});
-    if (last != nullptr) migrations.push_back({4, "0004_made_up", last});
+    migrations.push_back({4, "0004_made_up", next});
+    if (last != nullptr) migrations.push_back({5, "0005_made_up", last});
     return migrations;
 }
 
@@ -43,14 +45,14 @@ TEST_F(Migrating, GoesForwardStepByStepAfterABackup) {
                    "CREATE INDEX plants_by_colour ON plants (colour)");
     {
         const db::OpenedFile opened = open(migrations);
-        EXPECT_EQ(opened.schemaVersion, 4);
-        EXPECT_EQ(db::schemaOf(*opened.connection), db::expectedSchema(migrations, 4));
+        EXPECT_EQ(opened.schemaVersion, 5);
+        EXPECT_EQ(db::schemaOf(*opened.connection), db::expectedSchema(migrations, 5));
     }
-    EXPECT_EQ(support::valueOf(file, "PRAGMA user_version"), "4");
-    EXPECT_THAT(folder.names(), ElementsAre("old before format 4.strikebook", "old.strikebook"));
-    const auto backup = folder / "old before format 4.strikebook";
+    EXPECT_EQ(support::valueOf(file, "PRAGMA user_version"), "5");
+    EXPECT_THAT(folder.names(), ElementsAre("old before format 5.strikebook", "old.strikebook"));
+    const auto backup = folder / "old before format 5.strikebook";
     EXPECT_EQ(support::tableDump(backup), before);
-    EXPECT_EQ(support::valueOf(backup, "PRAGMA user_version"), "2");
+    EXPECT_EQ(support::valueOf(backup, "PRAGMA user_version"), "3");
     EXPECT_EQ(db::Logbook::open(backup, support::testOptions()).batchLines().size(), 12U);
     { const db::OpenedFile again = open(migrations); }
     EXPECT_EQ(folder.names().size(), 2U) << "nothing to migrate, nothing to back up";
@@ -66,10 +68,10 @@ TEST_F(Migrating, AFailingOneLeavesTheFileAsItWas) {
 }
 
 TEST_F(Migrating, AnEarlierBackupOfThatNameIsKept) {
-    support::writeContent(folder / "old before format 3.strikebook", "mine");
+    support::writeContent(folder / "old before format 4.strikebook", "mine");
     { const db::OpenedFile opened = open(withMadeUp("CREATE TABLE moons (id INTEGER PRIMARY KEY) STRICT", nullptr)); }
-    EXPECT_EQ(support::contentOf(folder / "old before format 3.strikebook"), "mine");
-    EXPECT_TRUE(std::filesystem::exists(folder / "old before format 3 2.strikebook"));
+    EXPECT_EQ(support::contentOf(folder / "old before format 4.strikebook"), "mine");
+    EXPECT_TRUE(std::filesystem::exists(folder / "old before format 4 2.strikebook"));
 }
 
 TEST_F(Migrating, AReadOnlyFileIsNotMigrated) {
@@ -132,8 +134,8 @@ TEST_F(ReleasedSchema, Version1OpensWithItsFiguresAndEqualsANewFile) {
     const std::string before = support::tableDump(file);
     auto logbook = db::Logbook::open(file, support::testOptions());
     expectNewestSchema(file);
-    EXPECT_THAT(folder.names(), ElementsAre("version_0001 before format 2.strikebook", "version_0001.strikebook"));
-    EXPECT_EQ(support::tableDump(folder / "version_0001 before format 2.strikebook"), before);
+    EXPECT_THAT(folder.names(), ElementsAre("version_0001 before format 3.strikebook", "version_0001.strikebook"));
+    EXPECT_EQ(support::tableDump(folder / "version_0001 before format 3.strikebook"), before);
     EXPECT_EQ(logbook.shelves().facts.name, "Kept from version 1");
     EXPECT_THAT(countsIn(logbook), ElementsAre(143, 89, 36, 0));
     EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
@@ -171,7 +173,7 @@ TEST_F(ReleasedSchema, Version1IsLeftAloneWhereItMayOnlyBeRead) {
     EXPECT_THAT(folder.names(), ElementsAre("version_0001.strikebook"));
 }
 
-TEST_F(ReleasedSchema, Version2OpensWithItsFiguresAndItsHistory) {
+TEST_F(ReleasedSchema, Version2OpensWithItsFiguresAndItsTrialsAsTheyWere) {
     const auto file = kept(2);
     auto logbook = db::Logbook::open(file, support::testOptions());
     expectNewestSchema(file);
@@ -182,6 +184,42 @@ TEST_F(ReleasedSchema, Version2OpensWithItsFiguresAndItsHistory) {
                              records.expenses.size(), records.shelves.checkSchedules.size()}),
                 ElementsAre(40U, 12U, 1U, 1U, 1U));
     EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
+    EXPECT_FALSE(logbook.wordsToUndo()) << "sealed by the migration";
+    EXPECT_FALSE(logbook.wordsToRedo());
+    EXPECT_TRUE(records.shelves.plans.empty());
+    ASSERT_EQ(records.shelves.trials.size(), 2U);
+    core::Trial named;
+    for (const core::Trial& trial : records.shelves.trials) {
+        EXPECT_EQ(trial.horizonDay, 42);
+        named.id = trial.id;
+        named.name = trial.name;
+        named.horizonDay = trial.horizonDay;
+        named.allocationSeed = trial.allocationSeed;
+        named.note = trial.note;
+        EXPECT_EQ(trial, named) << "only named, as before";
+    }
+}
+
+TEST_F(ReleasedSchema, Version3OpensWithItsFiguresItsTrialAndItsHistory) {
+    const auto file = kept(3);
+    auto logbook = db::Logbook::open(file, support::testOptions());
+    expectNewestSchema(file);
+    EXPECT_EQ(logbook.shelves().facts.name, "Kept from version 3");
+    EXPECT_THAT(countsIn(logbook), ElementsAre(98, 58, 22, 0));
+    EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
+    const core::Shelves shelves = logbook.shelves();
+    const auto trial = std::ranges::find(shelves.trials, "Gel on germander", &core::Trial::name);
+    ASSERT_NE(trial, shelves.trials.end());
+    EXPECT_EQ(trial->horizonDay, 35);
+    ASSERT_EQ(trial->changes.size(), 1U);
+    EXPECT_EQ(trial->changes.front().was, "28");
+    EXPECT_EQ(trial->changes.front().reason, "A cold week held everything up.");
+    EXPECT_EQ(trial->arms.size(), 2U);
+    EXPECT_EQ(std::ranges::count_if(trial->batches, [](const core::TrialBatch& dealt) { return dealt.batch.isSet(); }),
+              4);
+    EXPECT_EQ(trial->batches.size(), 8U);
+    ASSERT_EQ(shelves.plans.size(), 2U);
+    EXPECT_EQ(shelves.plans.front().wanted, 40);
     EXPECT_EQ(logbook.wordsToRedo(), "new plant Hedera helix");
     EXPECT_TRUE(logbook.redo());
     EXPECT_TRUE(logbook.undo());

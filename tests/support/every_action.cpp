@@ -13,6 +13,7 @@
 #include "db/actions/shelf_actions.h"
 #include "tests/support/chance_values.h"
 #include "tests/support/events_by_chance.h"
+#include "tests/support/trials_by_chance.h"
 
 namespace support {
 
@@ -292,6 +293,14 @@ Done perform(db::Logbook& logbook, Action action, Chance& chance, core::Date tod
         case Action::KeepVisit:
         case Action::RecordLook:
             return performEvent(logbook, action, chance, today);
+        case Action::PlanTrial:
+        case Action::ChangeTrial:
+        case Action::AllocateAgain:
+        case Action::PlaceAgain:
+        case Action::StickTrialSession:
+        case Action::KeepPlan:
+        case Action::RemovePlan:
+            return performTrial(logbook, action, chance, today);
         case Action::MergePlants:
         case Action::MergeStockPlants:
         case Action::MergeStations:

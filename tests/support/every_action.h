@@ -63,10 +63,17 @@ enum class Action {
     MergeCuttingKinds,
     MergeLossCauses,
     KeepVisit,
-    RecordLook
+    RecordLook,
+    PlanTrial,
+    ChangeTrial,
+    AllocateAgain,
+    PlaceAgain,
+    StickTrialSession,
+    KeepPlan,
+    RemovePlan
 };
 
-inline constexpr int actions = static_cast<int>(Action::RecordLook) + 1;
+inline constexpr int actions = static_cast<int>(Action::RemovePlan) + 1;
 
 using Chance = std::mt19937;  // its numbers are the same on every machine
 

@@ -57,6 +57,35 @@ void renameIn(core::BatchRecord& record, const core::BatchId number, const Renam
     }
 }
 
+struct ShelfRenamings {
+    const Renaming &plants, &stockPlants, &methods, &stations, &media, &treatments, &kinds, &batches;
+};
+
+void renameInTrials(core::Shelves& shelves, const ShelfRenamings& to) {
+    for (core::Trial& trial : shelves.trials) {
+        for (core::TrialArm& arm : trial.arms) {
+            rename(arm.method, to.methods);
+            rename(arm.treatment, to.treatments);
+            rename(arm.medium, to.media);
+            rename(arm.cuttingKind, to.kinds);
+        }
+        for (core::TrialBatch& dealt : trial.batches) {
+            rename(dealt.station, to.stations);
+            rename(dealt.plant, to.plants);
+            rename(dealt.stockPlant, to.stockPlants);
+            rename(dealt.batch, to.batches);
+        }
+    }
+    for (core::Plan& plan : shelves.plans) {
+        rename(plan.plant, to.plants);
+        rename(plan.method, to.methods);
+    }
+    sortAndNumber(shelves.plans, [](const core::Plan& plan) {
+        return std::tuple(plan.plant, plan.method, plan.needBy, plan.wanted, plan.assurance, plan.pottedLivePercent,
+                          plan.hardeningDays, plan.pottingDays, plan.note);
+    });
+}
+
 /// What happened at stations and to batches, in an order of its own content.
 void numberEvents(core::Records& records, const Renaming& stations, const Renaming& batches) {
     for (core::Reading& reading : records.readings) rename(reading.station, stations);
@@ -113,6 +142,14 @@ core::Records withPlainIds(core::Records records) {
         batches[batch.id.value] = ++number;
         renameIn(record, core::BatchId{number}, causes);
     }
+    renameInTrials(shelves, {.plants = plants,
+                             .stockPlants = stockPlants,
+                             .methods = methods,
+                             .stations = stations,
+                             .media = media,
+                             .treatments = treatments,
+                             .kinds = kinds,
+                             .batches = batches});
     numberEvents(records, stations, batches);
     return records;
 }

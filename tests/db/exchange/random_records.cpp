@@ -59,6 +59,9 @@ class RandomWriter {
         for (int i = 0; i < sessions; ++i) writeSession();
         for (const core::Station& station : records_.shelves.stations) writeRounds(station.id);
         for (const core::BatchRecord& record : records_.batches) writeBelongings(record.batch);
+        for (core::Trial& trial : records_.shelves.trials)
+            if (chance()) planTrial(trial);
+        writePlans();
         return std::move(records_);
     }
 
@@ -316,6 +319,74 @@ class RandomWriter {
             for (int bytes = below(3000); bytes > 0; --bytes)
                 record.image.push_back(static_cast<std::uint8_t>(below(256)));
             records_.photos.push_back(std::move(record));
+        }
+    }
+
+    core::TrialArm armOf(core::Factor factor, std::size_t number) {
+        const core::Shelves& shelves = records_.shelves;
+        core::TrialArm arm;
+        if (factor == core::Factor::Method) arm.method = shelves.methods[number].id;
+        if (factor == core::Factor::Treatment) arm.treatment = shelves.treatments[number].id;
+        return arm;
+    }
+
+    /// Of methods, of which there are always three, or of treatments.
+    void planTrial(core::Trial& trial) {
+        const core::Shelves& shelves = records_.shelves;
+        trial.question = note();
+        trial.factor = chance() && shelves.treatments.size() > 1 ? core::Factor::Treatment : core::Factor::Method;
+        trial.blockedBy = static_cast<core::BlockedBy>(below(4));
+        trial.measure = static_cast<core::TrialMeasure>(below(2));
+        trial.margin = (1 + below(98)) / 99.5;
+        if (chance()) trial.perArm = 1 + below(90);
+        trial.isBlinded = chance();
+        trial.isCrossedOver = trial.factor == core::Factor::Method && chance();
+        if (chance()) trial.setOn = core::Date{std::chrono::year(2025) / 2 / 27};
+        trial.arms = {armOf(*trial.factor, 1), armOf(*trial.factor, 0)};
+        for (int number = 1; number <= 6 && !shelves.stations.empty(); ++number) deal(trial, number);
+        for (int changes = below(3); changes > 0; --changes)
+            trial.changes.push_back({.changedOn = core::Date{std::chrono::year(2025) / 4 / 1},
+                                     .what = name(),
+                                     .was = note(),
+                                     .became = note(),
+                                     .reason = name()});
+    }
+
+    void deal(core::Trial& trial, int number) {
+        const core::Shelves& shelves = records_.shelves;
+        core::TrialBatch dealt{.number = 2 * number,
+                               .session = 1 + below(3),
+                               .station = oneOf(shelves.stations, false),
+                               .block = text(),
+                               .plant = oneOf(shelves.plants, true),
+                               .stockPlant = {},
+                               .arm = below(2),
+                               .stuck = 1 + below(3),
+                               .positions = "",
+                               .batch = {}};
+        for (const core::StockPlant& mother : shelves.stockPlants)
+            if (mother.plant == dealt.plant && chance()) dealt.stockPlant = mother.id;
+        if (dealt.stuck == 3 && chance()) dealt.positions = core::textOf({{1, number}, {1, number + 1}, {2, number}});
+        if (!records_.batches.empty() && chance())
+            dealt.batch =
+                records_.batches[static_cast<std::size_t>(below(static_cast<int>(records_.batches.size())))].batch.id;
+        trial.batches.push_back(std::move(dealt));
+    }
+
+    void writePlans() {
+        const core::Shelves& shelves = records_.shelves;
+        for (int count = below(4); count > 0; --count) {
+            core::Plan plan{.id = {nextId()},
+                            .plant = oneOf(shelves.plants, false),
+                            .method = oneOf(shelves.methods, true),
+                            .wanted = 1 + below(900),
+                            .assurance = (1 + below(98)) / 99.5,
+                            .pottedLivePercent = (1 + below(100)) / 1.01,
+                            .hardeningDays = below(30),
+                            .pottingDays = below(60),
+                            .note = note()};
+            if (chance()) plan.needBy = core::addDays(core::Date{std::chrono::year(2026) / 1 / 1}, below(300));
+            records_.shelves.plans.push_back(plan);
         }
     }
 

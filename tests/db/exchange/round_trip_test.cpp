@@ -27,6 +27,7 @@ void expectSame(const core::Records& got, const core::Records& wanted) {
     EXPECT_EQ(one.shelves.cuttingKinds, other.shelves.cuttingKinds);
     EXPECT_EQ(one.shelves.lossCauses, other.shelves.lossCauses);
     EXPECT_EQ(one.shelves.trials, other.shelves.trials);
+    EXPECT_EQ(one.shelves.plans, other.shelves.plans);
     EXPECT_EQ(one.sessions, other.sessions);
     EXPECT_EQ(one.batches, other.batches);
     EXPECT_EQ(one.shelves.checkSchedules, other.shelves.checkSchedules);

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+// The writing of a session within an action: shared by stickSession() and stickTrialSession().
+#pragma once
+
+#include "db/actions/session_actions.h"
+
+namespace db {
+
+/// Asks core's rules of the session, its batches and all that is made with it, and writes what is sound; the caller refuses when anything
+/// is not. Fills in the draft's ids, codes and days.
+[[nodiscard]] core::Refusals writeSession(Logbook& logbook, Writer& writer, SessionDraft& draft, core::Date today);
+
+/// "session of 2026-03-14, 2 batches"
+[[nodiscard]] std::string wordsForSession(const core::Session& session, std::size_t batches);
+
+}  // namespace db
