@@ -51,19 +51,6 @@ void setCurve(const PastRecords& records, HowMany& answer) {
     }
 }
 
-std::string answerInWords(const HowMany& answer) {
-    const HowManyQuestion& question = answer.question;
-    const std::string wanted = counted(question.wanted, "plant", "plants");
-    if (!answer.stick)
-        return "Even " + std::to_string(mostStuck) + " cuttings would not give " + wanted + " with a chance of " +
-               chanceInWords(question.assurance) + ".";
-    std::string words = "Stick " + std::to_string(*answer.stick) + " for " + wanted +
-                        ": the chance of that many or more is " + chanceInWords(*answer.achieved);
-    if (question.pottedLive < 1)
-        words += ", when " + std::to_string(perHundred(question.pottedLive)) + " of 100 live on after potting";
-    return words + ". About " + std::to_string(std::lround(answer.expectedPlants)) + " is what to expect.";
-}
-
 std::string trayMoreInWords(const HowMany& answer) {
     return "One tray of " + std::to_string(answer.question.traySize) + " more, " +
            std::to_string(answer.withATrayMore) + " in all, would make it " +
@@ -92,6 +79,19 @@ Refusals faultsIn(const HowManyQuestion& question) {
     return faults;
 }
 
+std::string howManyInWords(const HowMany& answer) {
+    const HowManyQuestion& question = answer.question;
+    const std::string wanted = counted(question.wanted, "plant", "plants");
+    if (!answer.stick)
+        return "Even " + std::to_string(mostStuck) + " cuttings would not give " + wanted + " with a chance of " +
+               chanceInWords(question.assurance) + ".";
+    std::string words = "Stick " + std::to_string(*answer.stick) + " for " + wanted +
+                        ": the chance of that many or more is " + chanceInWords(*answer.achieved);
+    if (question.pottedLive < 1)
+        words += ", when " + std::to_string(perHundred(question.pottedLive)) + " of 100 live on after potting";
+    return words + ". About " + std::to_string(std::lround(answer.expectedPlants)) + " is what to expect.";
+}
+
 Result<HowMany> howManyToStick(const HowManyQuestion& question, const PastRecords& records) {
     if (Refusals faults = faultsIn(question); !faults.empty()) return refused(std::move(faults));
     HowMany answer;
@@ -107,7 +107,7 @@ Result<HowMany> howManyToStick(const HowManyQuestion& question, const PastRecord
         setCurve(records, answer);
         answer.trayMoreInWords = trayMoreInWords(answer);
     }
-    answer.answerInWords = answerInWords(answer);
+    answer.answerInWords = howManyInWords(answer);
     answer.recordsInWords = restsOnInWords(records);
     answer.warning = warningOn(answer, records);
     return answer;

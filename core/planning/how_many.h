@@ -47,4 +47,7 @@ inline constexpr int mostWanted = 10'000;
 /// Exact: stats::countForPastBatches(). 24 wanted take some 30 ms with the curve, 100 some 150, 500 a few seconds: away from the window's thread.
 [[nodiscard]] Result<HowMany> howManyToStick(const HowManyQuestion& question, const PastRecords& records);
 
+/// answerInWords of an answer that was come by otherwise.
+[[nodiscard]] std::string howManyInWords(const HowMany& answer);
+
 }  // namespace core

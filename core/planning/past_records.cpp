@@ -6,6 +6,7 @@
 
 #include "core/comparison/course.h"
 #include "core/comparison/english.h"
+#include "core/comparison/spread.h"
 #include "core/units/figure_text.h"
 
 namespace core {
@@ -32,7 +33,24 @@ bool isWatchedToTheEnd(const Course& course, int horizonDay) {
            (course.fate.undecided == 0 || (!course.looks.empty() && course.looks.back().day >= horizonDay));
 }
 
-void takeIn(std::vector<Course> courses, PastRecords& records) {
+PastRecords askedFor(PlantId plant, MethodId method, const Shelves& shelves) {
+    PastRecords records;
+    records.plant = plant;
+    records.method = method;
+    if (const Plant* known = find(shelves.plants, plant)) {
+        records.plantName = fullName(*known);
+        records.reference = plantReferenceFor(known->botanicalName, known->cultivar);
+    }
+    if (const Method* known = find(shelves.methods, method)) records.methodName = known->name;
+    setHorizon(records, shelves);
+    return records;
+}
+
+void takeIn(std::span<const BatchRecord> batches, PastRecords& records) {
+    std::vector<Course> courses;
+    for (const BatchRecord& record : batches)
+        if (record.batch.plant == records.plant && (!records.method.isSet() || record.batch.method == records.method))
+            courses.push_back(courseOf(record, records.horizonDay));
     std::ranges::sort(courses, {}, [](const Course& course) {
         return std::pair(course.record->batch.stuckOn, std::string_view(course.record->batch.code));
     });
@@ -96,6 +114,7 @@ std::string bandInWords(const PastRecords& records) {
 }
 
 std::string spreadInWords(const PastRecords& records) {
+    if (records.haveOwnLuck) return " Trays are left out of account, as if each cutting had luck of its own.";
     return records.isSpreadFromRecords ? " How much batches differ is learnt from the records."
                                        : " How much batches differ is taken as usual: no two like batches show it yet.";
 }
@@ -114,23 +133,17 @@ int roomOfUsualStation(MethodId method, const Shelves& shelves) {
 
 PastRecords pastRecordsOf(PlantId plant, MethodId method, const Shelves& shelves, std::span<const BatchRecord> batches,
                           const stats::PooledSpread& spread) {
-    PastRecords records;
-    records.plant = plant;
-    records.method = method;
-    if (const Plant* known = find(shelves.plants, plant)) {
-        records.plantName = fullName(*known);
-        records.reference = plantReferenceFor(known->botanicalName, known->cultivar);
-    }
-    if (const Method* known = find(shelves.methods, method)) records.methodName = known->name;
-    setHorizon(records, shelves);
-    std::vector<Course> courses;
-    for (const BatchRecord& record : batches)
-        if (record.batch.plant == plant && (!method.isSet() || record.batch.method == method))
-            courses.push_back(courseOf(record, records.horizonDay));
-    takeIn(std::move(courses), records);
+    PastRecords records = askedFor(plant, method, shelves);
+    takeIn(batches, records);
     setBand(records);
     weigh(spread, records);
     return records;
+}
+
+PastRecords pastRecordsOf(PlantId plant, MethodId method, const Shelves& shelves,
+                          std::span<const BatchRecord> batches) {
+    const int horizonDay = askedFor(plant, method, shelves).horizonDay;
+    return pastRecordsOf(plant, method, shelves, batches, pooledSpreadOf(batches, horizonDay, shelves.facts.level));
 }
 
 PastRecords pastRecordsOf(std::span<const BatchCount> counts) {
@@ -139,6 +152,16 @@ PastRecords pastRecordsOf(std::span<const BatchCount> counts) {
     std::vector<std::vector<stats::Tray>> groups(1);
     for (const BatchCount& each : counts) groups.front().push_back({.successes = each.rooted, .trials = each.assessed});
     weigh(stats::pooledSpread(groups), records);
+    return records;
+}
+
+PastRecords plainRecordsOf(std::span<const BatchCount> counts) {
+    PastRecords records;
+    records.batches.assign(counts.begin(), counts.end());
+    records.haveOwnLuck = true;
+    stats::PooledSpread none;
+    none.law = stats::knownCorrelation(0);
+    weigh(none, records);
     return records;
 }
 

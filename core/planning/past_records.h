@@ -34,6 +34,7 @@ struct PastRecords {
     double meanRate{};     // expected of the next batch
     double correlation{};  // between cuttings of one batch
     bool isSpreadFromRecords{};  // else it is what is usual
+    bool haveOwnLuck{};          // cuttings counted each for itself: plainRecordsOf()
     stats::PastBatches past;     // the same for the mathematics
 };
 
@@ -45,9 +46,16 @@ struct PastRecords {
 [[nodiscard]] PastRecords pastRecordsOf(PlantId plant, MethodId method, const Shelves& shelves,
                                         std::span<const BatchRecord> batches, const stats::PooledSpread& spread);
 
+/// The same with the spread pooled over `batches`, which is the whole logbook, at the plant's horizon.
+[[nodiscard]] PastRecords pastRecordsOf(PlantId plant, MethodId method, const Shelves& shelves,
+                                        std::span<const BatchRecord> batches);
+
 /// Without a logbook: each count is one batch. Their spread is judged from themselves and what is usual.
 /// Domain: 0 <= rooted <= assessed.
 [[nodiscard]] PastRecords pastRecordsOf(std::span<const BatchCount> counts);
+
+/// The same with trays left out of account, as if each cutting had luck of its own: the counts are summed.
+[[nodiscard]] PastRecords plainRecordsOf(std::span<const BatchCount> counts);
 
 /// The tray size to plan with where nobody says: the mean size of the plant's own batches, else the room of a usual station of the method,
 /// else 20.
