@@ -60,7 +60,7 @@ struct RatePoint {
 /// P(0), ..., P(trials) successes in the next batch of so many trials: beta-binomial, averaged over ratePosterior().
 ///
 /// Domain    as requirePastBatches(), 0 <= trials <= 20 000; else std::domain_error.
-/// Accuracy  1e-10 absolute; steps are doubled until nothing moves.
+/// Accuracy  1e-10 absolute, 1e-8 with a prior that is not Jeffreys's; steps are doubled until nothing moves.
 [[nodiscard]] std::vector<double> predictiveProbabilities(const PastBatches& past, int trials);
 
 }  // namespace stats

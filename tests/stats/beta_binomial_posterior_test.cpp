@@ -74,6 +74,18 @@ TEST(RatePosterior, HasTheMeanOfItsBetaDistribution) {
     support::prove({"ratePosterior", "7 of 10 after Beta(2, 8)", "mean of Beta(9, 11)"}, mean, 9.0 / 20);
 }
 
+TEST(PredictiveProbabilities, WithAnotherPriorAreThoseOfItsBetaDistribution) {
+    // Without spread the posterior of 3 of 10 is Beta(3.7, 10.3), and its count of two more is known by hand.
+    const Past past{.batches = {{3, 10}}, .spread = stats::knownCorrelation(0), .prior = {0.7, 3.3}};
+    const auto law = stats::predictiveProbabilities(past, 2);
+    const double a = 3.7, b = 10.3, sum = a + b;
+    const double both = a * (a + 1) / (sum * (sum + 1)), none = b * (b + 1) / (sum * (sum + 1));
+    EXPECT_NEAR(law[0], none, 1e-8);
+    EXPECT_NEAR(law[1], 1 - none - both, 1e-8);
+    EXPECT_NEAR(law[2], both, 1e-8);
+    support::prove({"predictiveProbabilities", "3 of 10 after Beta(0.7, 3.3)", "beta-binomial by hand"}, law[2], both);
+}
+
 TEST(RatePriorOfBand, HasTheMiddleOfTheBandAndLittleWeight) {
     const auto prior = stats::ratePriorOfBand(0.6, 0.9);
     EXPECT_NEAR(prior.successes / (prior.successes + prior.failures), 0.75, 1e-12);

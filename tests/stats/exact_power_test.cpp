@@ -6,6 +6,7 @@
 #include <cmath>
 #include <functional>
 #include <stdexcept>
+#include <utility>
 
 #include "stats/two_proportions/boschloo_test.h"
 #include "stats/two_proportions/fisher_test.h"
@@ -121,6 +122,17 @@ TEST(ExactPower, OfBoschlooIsNeverBelowFishers) {
         EXPECT_LE(boschloo.size, 0.05 + 1e-9);
         EXPECT_LE(fisher.size, boschloo.size + 1e-12);
     }
+}
+
+TEST(ExactPower, OfEqualArmsIsNeverBelowFishersEitherWhenEachSideIsHeldAlone) {
+    for (const auto& [rate1, rate2] : {std::pair{0.4, 0.8}, {0.05, 0.3}, {0.9, 0.97}, {0.5, 0.55}})
+        for (int trials = 1; trials <= 40; ++trials)
+            for (const double alpha : {0.01, 0.05}) {
+                const stats::PlannedArms arms{trials, trials, rate1, rate2};
+                EXPECT_GE(stats::boschlooPowerAlone(arms, alpha, BoschlooKind::Central),
+                          stats::fisherPowerAlone(arms, alpha, FisherSide::TwoSided) - 1e-14)
+                    << trials;
+            }
 }
 
 TEST(ExactPower, AnswersAtTheEdges) {

@@ -5,8 +5,10 @@
 
 #include <cmath>
 #include <iostream>
+#include <limits>
 #include <numbers>
 #include <stdexcept>
+#include <utility>
 #include <vector>
 
 #include "stats/numeric/seeded_random.h"
@@ -68,9 +70,10 @@ TEST(CountForKnownRateAndRecords, AreThoseOfEnumerationInAThousandRandomCases) {
         const int wanted = 1 + static_cast<int>(random.below(30)), trials = 3 + static_cast<int>(random.below(40));
         const int successes = 1 + static_cast<int>(random.below(static_cast<std::uint64_t>(trials)));
         const double assurance = 0.5 + 0.4 * random.uniform(), rate = 0.2 + 0.8 * random.uniform();
-        const auto known = stats::countForKnownRate(wanted, rate, assurance);
-        ASSERT_EQ(known.count, enumeratedCount(wanted, rate, 0, assurance)) << run;
-        const double knownTail = tailByGammas(wanted, *known.count, rate, 0);
+        const double livesOn = random.below(2) == 0 ? 1 : 0.6 + 0.4 * random.uniform(), usable = rate * livesOn;
+        const auto known = stats::countForKnownRate(wanted, rate, assurance, livesOn);
+        ASSERT_EQ(known.count, enumeratedCount(wanted, usable, 0, assurance)) << run;
+        const double knownTail = tailByGammas(wanted, *known.count, usable, 0);
         ASSERT_NEAR(*known.achieved, knownTail, 1e-11) << run;
         support::prove({"countForKnownRate", "1000 random cases", "sums by gamma functions, count by count"},
                        *known.achieved, knownTail);
@@ -85,8 +88,9 @@ TEST(CountForKnownRateAndRecords, AreThoseOfEnumerationInAThousandRandomCases) {
     }
 }
 
-// P(wanted or more) in trays filled one after another: Simpson's rule over the angle, trays by plain convolution.
-double chanceInTrays(int wanted, int count, const stats::PastBatches& past, int traySize) {
+// P(wanted or more) in trays filled one after another: Simpson's rule over the angle, trays by plain convolution, and of
+// each number that rooted the binomial tail of those that live on.
+double chanceInTrays(int wanted, int count, const stats::PastBatches& past, int traySize, double livesOn = 1) {
     constexpr int steps = 120;
     double above = 0, all = 0;
     for (int i = 1; i < steps; ++i) {
@@ -106,7 +110,8 @@ double chanceInTrays(int wanted, int count, const stats::PastBatches& past, int 
         }
         for (std::size_t s = 0; s < law.size(); ++s) {
             all += weight * law[s];
-            if (s >= static_cast<std::size_t>(wanted)) above += weight * law[s];
+            if (s >= static_cast<std::size_t>(wanted))
+                above += weight * law[s] * tailByGammas(wanted, static_cast<int>(s), livesOn, 0);
         }
     }
     return above / all;
@@ -143,6 +148,90 @@ TEST(CountForPastBatches, IsThatOfEnumerationInRandomCases) {
         const double forward = stats::assuranceOfCount(wanted, *answer.count, past, traySize);
         ASSERT_NEAR(forward, chance, 1e-8) << run;
         support::prove({"assuranceOfCount", "random records", "Simpson's rule and plain convolution"}, forward, chance);
+    }
+}
+
+TEST(CountForPastBatches, WithLossesAfterPottingIsThatOfEnumerationInRandomCases) {
+    stats::SeededRandom random(20260217);
+    std::cout << "[ seed 20260217 ]\n";
+    for (int run = 0; run < 300; ++run) {
+        const auto past = randomPast(random);
+        const int wanted = 1 + static_cast<int>(random.below(8)), traySize = 1 + static_cast<int>(random.below(12));
+        const double assurance = 0.5 + 0.35 * random.uniform(), livesOn = 0.5 + 0.5 * random.uniform();
+        const auto answer = stats::countForPastBatches(wanted, past, traySize, assurance, livesOn);
+        ASSERT_TRUE(answer.count) << run;
+        if (*answer.count > 60) continue;  // the slow way would take too long
+        const double chance = chanceInTrays(wanted, *answer.count, past, traySize, livesOn);
+        ASSERT_NEAR(*answer.achieved, chance, 1e-8) << run;
+        ASSERT_LT(chanceInTrays(wanted, *answer.count - 1, past, traySize, livesOn), assurance) << run;
+        support::prove({"countForPastBatches", "random records and losses", "binomial tails over plain convolution"},
+                       *answer.achieved, chance);
+    }
+}
+
+TEST(CountForPastBatches, WithEveryCuttingInATrayOfItsOwnTakesLossesAsALowerRate) {
+    // One cutting a tray: the posterior of the rate is Beta(12.5, 8.5), and rate * 0.8 is the chance of each.
+    const stats::PastBatches past{{{12, 20}}, stats::knownCorrelation(0), {}};
+    for (const int count : {20, 40, 60}) {
+        constexpr int steps = 4000;
+        double above = 0, all = 0;
+        for (int i = 0; i < steps; ++i) {
+            const double rate = (i + 0.5) / steps;
+            const double weight = std::exp(11.5 * std::log(rate) + 7.5 * std::log1p(-rate));
+            all += weight;
+            above += weight * tailByGammas(15, count, 0.8 * rate, 0);
+        }
+        EXPECT_NEAR(stats::assuranceOfCount(15, count, past, 1, 0.8), above / all, 1e-8) << count;
+        support::prove({"assuranceOfCount", "12 of 20, four in five live on", "binomial tails over the beta posterior"},
+                       stats::assuranceOfCount(15, count, past, 1, 0.8), above / all);
+    }
+}
+
+TEST(CountForPastBatches, IsExactWithAnyPriorWhereTraysDoNotDiffer) {
+    // The posterior is a beta distribution then, and the count of the next batches beta-binomial.
+    for (const stats::RatePrior prior : {stats::RatePrior{0.7, 3.3}, {0.55, 0.6}, {7.4, 2.6}, {9.5, 0.5}, {0.5, 0.9}})
+        for (const auto& [successes, trials] : {std::pair{0, 0}, {3, 10}, {18, 20}}) {
+            const stats::PastBatches past{{{successes, trials}}, stats::knownCorrelation(0), prior};
+            const double a = prior.successes + successes, b = prior.failures + trials - successes;
+            for (const int count : {12, 25, 60}) {
+                const double chance = tailByGammas(10, count, a / (a + b), 1 / (a + b + 1));
+                const double got = stats::assuranceOfCount(10, count, past, 7);
+                EXPECT_NEAR(got, chance, 1e-8) << a << " " << b << " " << count;
+                support::prove({"assuranceOfCount", "priors of any numbers", "beta-binomial by gamma functions"}, got,
+                               chance);
+            }
+        }
+}
+
+TEST(AssuranceOfCounts, IsThatOfEachCountAlone) {
+    const stats::PastBatches past{{{12, 20}, {15, 20}, {9, 20}}, stats::pooledSpread({}).law, {7.4, 2.6}};
+    for (const double livesOn : {1.0, 0.85}) {
+        std::vector<int> counts;
+        for (int count = 0; count <= 90; count += 1 + count / 8) counts.push_back(count);
+        const std::vector<double> chances = stats::assuranceOfCounts(24, counts, past, 20, livesOn);
+        ASSERT_EQ(chances.size(), counts.size());
+        for (std::size_t i = 0; i < counts.size(); ++i) {
+            const double alone = stats::assuranceOfCount(24, counts[i], past, 20, livesOn);
+            EXPECT_NEAR(chances[i], alone, 1e-9) << counts[i];
+            support::prove({"assuranceOfCounts", "a curve to 90 cuttings", "each count alone"}, chances[i], alone);
+            EXPECT_GE(chances[i], (i > 0 ? chances[i - 1] : 0) - 1e-12) << counts[i];
+        }
+    }
+    EXPECT_TRUE(stats::assuranceOfCounts(24, {}, past, 20).empty());
+    EXPECT_EQ(stats::assuranceOfCounts(0, std::vector<int>{0, 5}, past, 20), (std::vector<double>{1, 1}));
+    EXPECT_EQ(stats::assuranceOfCounts(9, std::vector<int>{3, 5}, past, 20), (std::vector<double>{0, 0}));
+}
+
+TEST(AssuranceOfCounts, LosesNothingOverManyTraysAndLosses) {
+    // 500 wanted of 800 in trays of 20: trays summed without their law being followed beyond 500.
+    const stats::PastBatches past{{{170, 200}}, stats::knownCorrelation(0), {}};
+    const double mean = 170.5 / 201;
+    const auto chances = stats::assuranceOfCounts(500, std::vector<int>{560, 600, 700}, past, 20);
+    for (const auto& [place, count] : {std::pair{0U, 560}, {1U, 600}, {2U, 700}}) {
+        const double chance = tailByGammas(500, count, mean, 1 / 202.0);
+        EXPECT_NEAR(chances[place], chance, 1e-9);
+        support::prove({"assuranceOfCounts", "500 wanted, 170 of 200", "beta-binomial by gamma functions"},
+                       chances[place], chance);
     }
 }
 
@@ -230,6 +319,12 @@ TEST(CountToStick, RefusesWhatCannotBe) {
     EXPECT_THROW((void)stats::countForPastBatches(1, {{}, {}, {}}, 5, 0.9), std::domain_error);
     EXPECT_THROW((void)stats::assuranceOfCount(1, 20'001, past, 5), std::domain_error);
     EXPECT_THROW((void)stats::assuranceOfCount(1, -1, past, 5), std::domain_error);
+    for (const double livesOn : {0.0, -0.1, 1.1, std::numeric_limits<double>::quiet_NaN()}) {
+        EXPECT_THROW((void)stats::countForKnownRate(1, 0.5, 0.9, livesOn), std::domain_error);
+        EXPECT_THROW((void)stats::countForPastBatches(1, past, 5, 0.9, livesOn), std::domain_error);
+        EXPECT_THROW((void)stats::assuranceOfCounts(1, std::vector<int>{3}, past, 5, livesOn), std::domain_error);
+    }
+    EXPECT_THROW((void)stats::assuranceOfCounts(1, std::vector<int>{3, 2}, past, 5), std::domain_error);
 }
 
 }  // namespace

@@ -6,9 +6,13 @@
 #include <cmath>
 #include <iostream>
 #include <stdexcept>
+#include <utility>
 
 #include "stats/numeric/seeded_random.h"
 #include "stats/planning/exact_power.h"
+#include "stats/two_proportions/boschloo_test.h"
+#include "stats/two_proportions/fisher_test.h"
+#include "tests/stats/two_rates_enumeration.h"
 #include "tests/support/accuracy_ledger.h"
 
 namespace {
@@ -31,6 +35,25 @@ std::optional<int> plainSearch(const SampleSizeQuestion& question) {
         if (enough == 6) return perArm - 5;
     }
     return std::nullopt;
+}
+
+double enumeratedPower(const SampleSizeQuestion& question, int perArm) {
+    long double power = 0;
+    for (const auto& table : enumeration::tablesOf(perArm, perArm)) {
+        const double p = question.test == PlannedTest::Fisher ? stats::fisherTest(table).twoSided
+                                                              : stats::boschlooTest(table).central;
+        if (p <= question.alpha * (1 + 1e-10))
+            power += enumeration::binomial(perArm, table.successes1, static_cast<long double>(question.rate1)) *
+                     enumeration::binomial(perArm, table.successes2, static_cast<long double>(question.rate2));
+    }
+    return static_cast<double>(power);
+}
+
+int enumeratedPerArm(const SampleSizeQuestion& question) {
+    for (int perArm = 1, enough = 0;; ++perArm) {
+        enough = enumeratedPower(question, perArm) >= question.power ? enough + 1 : 0;
+        if (enough == 6) return perArm - 5;
+    }
 }
 
 TEST(SampleSize, IsThatOfASearchThroughEveryNumber) {
@@ -64,6 +87,22 @@ TEST(SampleSize, HasThePowerAndKeepsItForFiveMore) {
     EXPECT_NEAR(*size.normalPerArm, 57.7, 0.05);
     EXPECT_LT(exactPower(question, 59), 0.8);
     for (int more = 0; more <= 5; ++more) EXPECT_GE(exactPower(question, 60 + more), 0.8);
+}
+
+TEST(SampleSize, ForEightyInAHundredIsThatOfEveryNumberEnumerated) {
+    // Tables of every number per arm, each test on each of them; kept for five more is part of the definition.
+    for (const auto& [rate1, rate2] : {std::pair{0.3, 0.8}, {0.5, 0.9}, {0.4, 0.95}, {0.1, 0.5}})
+        for (const PlannedTest test : {PlannedTest::Fisher, PlannedTest::Boschloo}) {
+            if (test == PlannedTest::Boschloo && rate2 - rate1 < 0.5) continue;  // thousands of tables to maximise over
+            const SampleSizeQuestion question{.rate1 = rate1, .rate2 = rate2, .test = test, .mostPerArm = 60};
+            const auto size = stats::sampleSize(question);
+            ASSERT_TRUE(size.independentPerArm);
+            const int enumerated = enumeratedPerArm(question);
+            EXPECT_EQ(*size.independentPerArm, enumerated) << rate1 << " " << rate2;
+            support::prove(
+                {"sampleSize", "four pairs of rates, power 0.8", "the test itself on every table of every number"},
+                *size.independentPerArm, enumerated);
+        }
 }
 
 TEST(SampleSize, IsMultipliedByTheDesignEffect) {
