@@ -317,6 +317,26 @@ TEST(AllocateTrial, RefusesBlocksThatDoNotAddUp) {
     EXPECT_THAT(layoutFaults(design, layout), ElementsAre("Blocks are 0; 1 to 1000 are allowed."));
 }
 
+TEST(StationRoom, IsWhatNobodyHoldsAndNothingBlocks) {
+    core::Station bench = *core::find(support::someShelves().stations, support::benchWest);
+    bench.rows = 2;
+    bench.columns = 4;
+    bench.blocked = "B4";
+    const core::BatchRecord open = support::aBatch().at(support::benchWest).standing("A1-A2");
+    const core::BatchRecord done = support::aBatch().at(support::benchWest).standing("A3").closed(30);
+    const core::StationRoom room = core::roomAt(bench, std::vector{open, done});
+    EXPECT_EQ(core::textOf(room.free), "A3-A4, B1-B3");
+    EXPECT_EQ(room.places, 5);
+    EXPECT_EQ(room.columns, 4);
+    EXPECT_EQ(room.method, support::mediaTray);
+    EXPECT_TRUE(core::isOnLeft(room, {0, 1}));
+    EXPECT_FALSE(core::isOnLeft(room, {0, 2}));
+    bench.rows = bench.columns = 0;
+    bench.blocked.clear();
+    EXPECT_TRUE(core::roomAt(bench, {}).free.empty());
+    EXPECT_EQ(core::roomAt(bench, {}).places, 100'000) << "no limit known";
+}
+
 /// Two sessions of six a side, side by side on one bench.
 core::Trial placedTrial() {
     core::Trial trial = trialOf(core::Factor::Treatment, 2, 12);
