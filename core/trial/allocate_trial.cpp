@@ -35,6 +35,13 @@ struct Place {
     int places{};
 };
 
+/// How many cuttings all sessions together have room for, be they dealt as they may.
+std::int64_t roomOfAll(const TrialLayout& layout, bool isClearedBetween) {
+    std::int64_t places = 0;
+    for (const StationRoom& room : layout.stations) places += room.places;
+    return isClearedBetween ? places * layout.sessions : places;
+}
+
 class TrialDeal {
   public:
     TrialDeal(const Trial& design, const TrialLayout& layout, std::uint32_t seed)
@@ -44,6 +51,7 @@ class TrialDeal {
 
     /// Nothing when the stations are too small.
     std::optional<std::vector<TrialBatch>> dealt() {
+        if (cuttings() > roomOfAll(layout_, isClearedBetween())) return {};
         const bool isSideBySide = design_.factor != Factor::Method;
         if (!(isSideBySide ? dealSideBySide() : dealApart())) return {};
         std::vector<TrialBatch> batches = batchesOfCells();
@@ -68,6 +76,15 @@ class TrialDeal {
         places_.push_back({&room, sideName(room.name, false), right});
     }
 
+    /// What the blocks have, where that is said, else what the arms need.
+    [[nodiscard]] std::int64_t cuttings() const {
+        std::int64_t said = 0;
+        for (const TrialBlock& block : layout_.blocks) said += isByPlants() ? block.cuttings : 0;
+        return said > 0 ? said : std::int64_t{arms_} * design_.perArm.value_or(0);
+    }
+    [[nodiscard]] bool isByPlants() const {
+        return design_.blockedBy == BlockedBy::Plant || design_.blockedBy == BlockedBy::StockPlant;
+    }
     [[nodiscard]] bool isClearedBetween() const { return layout_.isClearedBetween || design_.isCrossedOver; }
 
     [[nodiscard]] PlacesLeft allRoom() const {
@@ -78,11 +95,9 @@ class TrialDeal {
 
     /// How many cuttings each block has in each session, block by block.
     [[nodiscard]] std::vector<Cell> blockSessions() const {
-        const int all = arms_ * design_.perArm.value_or(0);
-        const bool isByPlants = design_.blockedBy == BlockedBy::Plant || design_.blockedBy == BlockedBy::StockPlant;
-        std::vector<int> blocks{all};
-        if (isByPlants) blocks = Turns(static_cast<int>(layout_.blocks.size())).shared(all, arms_);
-        for (std::size_t block = 0; isByPlants && block < blocks.size(); ++block)
+        std::vector<int> blocks{static_cast<int>(cuttings())};
+        if (isByPlants()) blocks = Turns(static_cast<int>(layout_.blocks.size())).shared(blocks.front(), arms_);
+        for (std::size_t block = 0; isByPlants() && block < blocks.size(); ++block)
             if (layout_.blocks[block].cuttings > 0) blocks[block] = layout_.blocks[block].cuttings;
         Turns turns(layout_.sessions);
         std::vector<Cell> cells;
@@ -259,8 +274,7 @@ int mostPerArm(const Trial& design, const TrialLayout& layout, std::uint32_t see
     Trial tried = design;
     tried.perArm = tried.perArm.value_or(1);
     if (!faultsIn(tried, layout).empty()) return 0;
-    std::int64_t places = 0;
-    for (const StationRoom& room : layout.stations) places += std::int64_t{room.places} * layout.sessions;
+    const std::int64_t places = roomOfAll(layout, layout.isClearedBetween || design.isCrossedOver);
     const std::int64_t most = std::min<std::int64_t>(places / std::ssize(design.arms), mostStuck);
     return mostBelow(static_cast<int>(most) + 1, design, layout, seed);
 }

@@ -55,6 +55,10 @@ std::vector<Position> takenFrom(StationRoom& room, const Group& group, BlockedBy
 
 void placeGroup(const Group& group, BlockedBy blocks, std::span<TrialBatch> batches, stats::SeededRandom& random,
                 StationRoom& room) {
+    if (room.columns == 0) {
+        for (const std::size_t batch : group.batches) room.places -= batches[batch].stuck;
+        return;
+    }
     std::vector<std::size_t> owners;
     for (const std::size_t batch : group.batches)
         owners.insert(owners.end(), static_cast<std::size_t>(batches[batch].stuck), batch);
