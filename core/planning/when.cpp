@@ -73,11 +73,10 @@ std::vector<PlanDay> daysOf(const WhenQuestion& question, Date stickBy, const Ro
                         .kind = PlanDayKind::FirstCheck,
                         .what = "First check" + of});
     const Date rooted = addDays(stickBy, rooting.upper);
+    if (question.pottingDays > 0) days.push_back({.on = rooted, .kind = PlanDayKind::PotOn, .what = "Pot on" + of});
     if (question.hardeningDays > 0)
-        days.push_back({.on = rooted, .kind = PlanDayKind::Harden, .what = "Begin hardening" + of});
-    if (question.pottingDays > 0)
         days.push_back(
-            {.on = addDays(rooted, question.hardeningDays), .kind = PlanDayKind::PotOn, .what = "Pot on" + of});
+            {.on = addDays(rooted, question.pottingDays), .kind = PlanDayKind::Harden, .what = "Begin hardening" + of});
     days.push_back({.on = question.needBy, .kind = PlanDayKind::Ready, .what = "Plants are needed" + of});
     return days;
 }
@@ -85,8 +84,8 @@ std::vector<PlanDay> daysOf(const WhenQuestion& question, Date stickBy, const Ro
 std::string answerInWords(const WhenQuestion& question, const When& when) {
     std::string words =
         "Stick by " + isoText(when.stickBy) + " at the latest: " + daysInWords(when.rooting.upper) + " to root";
-    if (question.hardeningDays > 0) words += ", " + std::to_string(question.hardeningDays) + " of hardening";
     if (question.pottingDays > 0) words += ", " + std::to_string(question.pottingDays) + " of growing on";
+    if (question.hardeningDays > 0) words += ", " + std::to_string(question.hardeningDays) + " of hardening";
     words += ", before " + isoText(question.needBy) + ".";
     if (when.marginDays > 0) words += " Half of the cuttings have " + daysInWords(when.marginDays) + " in hand.";
     return words;
@@ -121,10 +120,10 @@ std::string_view wordFor(PlanDayKind kind) {
             return "stick";
         case PlanDayKind::FirstCheck:
             return "check";
-        case PlanDayKind::Harden:
-            return "harden";
         case PlanDayKind::PotOn:
             return "pot";
+        case PlanDayKind::Harden:
+            return "harden";
         case PlanDayKind::Ready:
             return "ready";
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// When to stick: from the day on which plants are needed back through growing on, hardening and rooting.
+// When to stick: from the day on which plants are needed back through hardening, growing on and rooting.
 #pragma once
 
 #include <optional>
@@ -37,12 +37,12 @@ struct RootingDays {
 
 struct WhenQuestion {
     Date needBy{};
-    int hardeningDays{};  // from rooting to potting on
-    int pottingDays{};    // of growing on after that
+    int hardeningDays{};  // the last ones before it
+    int pottingDays{};    // of growing on, from potting on when rooted to the hardening
 };
 
-enum class PlanDayKind { Stick, FirstCheck, Harden, PotOn, Ready };
-/// "stick", "check", "harden", "pot", "ready": for calendars and machines.
+enum class PlanDayKind { Stick, FirstCheck, PotOn, Harden, Ready };
+/// "stick", "check", "pot", "harden", "ready": for calendars and machines.
 [[nodiscard]] std::string_view wordFor(PlanDayKind kind);
 
 struct PlanDay {

@@ -107,8 +107,8 @@ TEST(WhenToStick, CountsBackFromTheDayOfNeed) {
     EXPECT_EQ(answer.marginDays, 11);
     const std::vector<std::pair<PlanDayKind, const char*>> wanted{{PlanDayKind::Stick, "2026-03-06"},
                                                                   {PlanDayKind::FirstCheck, "2026-03-13"},
-                                                                  {PlanDayKind::Harden, "2026-04-03"},
-                                                                  {PlanDayKind::PotOn, "2026-04-10"},
+                                                                  {PlanDayKind::PotOn, "2026-04-03"},
+                                                                  {PlanDayKind::Harden, "2026-04-24"},
                                                                   {PlanDayKind::Ready, "2026-05-01"}};
     ASSERT_EQ(answer.days.size(), wanted.size());
     for (std::size_t i = 0; i < wanted.size(); ++i) {
@@ -118,7 +118,7 @@ TEST(WhenToStick, CountsBackFromTheDayOfNeed) {
     EXPECT_EQ(answer.days.front().what, "Stick 34 cuttings of Hebe albicans");
     EXPECT_EQ(
         answer.answerInWords,
-        "Stick by 2026-03-06 at the latest: 28 days to root, 7 of hardening, 21 of growing on, before 2026-05-01. "
+        "Stick by 2026-03-06 at the latest: 28 days to root, 21 of growing on, 7 of hardening, before 2026-05-01. "
         "Half of the cuttings have 11 days in hand.");
     EXPECT_EQ(answer.warning, "");
 }
