@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/batches/batch_facts.h"
 
+#include <QEvent>
 #include <QFormLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -41,7 +42,16 @@ BatchFacts::BatchFacts(BatchPageModel& model, QWidget* parent)
     setFocusPolicy(Qt::NoFocus);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setWidget(content);
+    fitWidth();
+}
+
+void BatchFacts::fitWidth() {
     setMinimumWidth(fontMetrics().averageCharWidth() * 40);
+}
+
+void BatchFacts::changeEvent(QEvent* event) {
+    QScrollArea::changeEvent(event);
+    if (event->type() == QEvent::FontChange) fitWidth();
 }
 
 void BatchFacts::addFact(const QString& name, const QString& text, const QString& objectName) {

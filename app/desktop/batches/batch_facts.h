@@ -20,7 +20,11 @@ class BatchFacts : public QScrollArea {
 
     void show(bool isWritable);
 
+  protected:
+    void changeEvent(QEvent* event) override;
+
   private:
+    void fitWidth();
     void addFact(const QString& name, const QString& text, const QString& objectName = {});
 
     BatchPageModel& model_;

@@ -29,6 +29,8 @@ BatchFigures::BatchFigures(BatchPageModel& model, const PageContext& context, QW
     addTab(chart_, tr("Besi&de other batches"));
     addTab(photos_, tr("Photos"));
     addTab(map_, tr("&Map"));
+    // A figure is drawn into the room there is; what it would like to have must not make the page scroll sideways.
+    for (int tab = 0; tab < count(); ++tab) widget(tab)->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     for (FigurePanel* figure : {strip_, curve_, chart_}) connect(figure, &FigurePanel::said, this, &BatchFigures::said);
     connect(photos_, &PhotoWall::said, this, &BatchFigures::said);
     connect(photos_, &PhotoWall::wanted, this, &BatchFigures::bringPhotosToFront);

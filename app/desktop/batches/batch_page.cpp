@@ -23,6 +23,7 @@
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/photos/photo_wall.h"
 #include "app/desktop/printing/print_preview.h"
+#include "app/desktop/widgets/wrapping_row.h"
 
 namespace desktop {
 
@@ -141,13 +142,13 @@ QWidget* BatchPage::makeHead() {
     names->addWidget(code_);
     names->addWidget(plant_);
     names->addWidget(state_, 1);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new WrappingRow;
     buttons->addWidget(makeEdit(tr("Record &check\u2026"), QStringLiteral("recordCheck"), &BatchPage::recordCheck));
     buttons->addWidget(makeEdit(tr("Edit &batch\u2026"), QStringLiteral("editBatch"), &BatchPage::editBatch));
     buttons->addWidget(makeEdit(tr("Edit sess&ion\u2026"), QStringLiteral("editSession"), &BatchPage::editSession));
     buttons->addWidget(closing_ = makeEdit(QString(), QStringLiteral("closeOrReopen"), &BatchPage::closeOrReopen));
     buttons->addWidget(makeEdit(tr("De&lete batch"), QStringLiteral("deleteBatch"), &BatchPage::deleteBatch));
-    buttons->addStretch();
+    buttons->pushToEnd();
     buttons->addWidget(print_ = makeButton(tr("Print preview\u2026"), QStringLiteral("printBatch"), &BatchPage::print));
     auto* layout = new QVBoxLayout(head);
     layout->setContentsMargins(0, 0, 0, 0);

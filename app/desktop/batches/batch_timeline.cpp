@@ -2,7 +2,6 @@
 #include "app/desktop/batches/batch_timeline.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QKeyEvent>
 #include <QLabel>
@@ -16,6 +15,7 @@
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/widgets/table_columns.h"
 #include "app/desktop/widgets/table_manners.h"
+#include "app/desktop/widgets/wrapping_row.h"
 #include "app/plot/number_text.h"
 
 namespace desktop {
@@ -38,15 +38,13 @@ void BatchTimeline::build() {
     copyOnRequest(*table_, [this](const QString& sentence) { emit said(sentence); });
     connect(table_, &QTableView::doubleClicked, this, &BatchTimeline::edit);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &BatchTimeline::showButtons);
-    auto* row = new QHBoxLayout;
-    addRow(*row);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addLayout(row);
+    layout->addWidget(makeRow());
     layout->addWidget(table_, 1);
 }
 
-void BatchTimeline::addRow(QHBoxLayout& row) {
+QWidget* BatchTimeline::makeRow() {
     only_ = new QComboBox;
     only_->setObjectName(QStringLiteral("timelineKind"));
     only_->addItem(tr("everything"), -1);
@@ -61,10 +59,6 @@ void BatchTimeline::addRow(QHBoxLayout& row) {
     caption_->setBuddy(table_);
     auto* kindLabel = new QLabel(tr("Sho&w"));
     kindLabel->setBuddy(only_);
-    row.addWidget(caption_);
-    row.addWidget(kindLabel);
-    row.addWidget(only_);
-    row.addStretch();
     additions_ = {
         makeButton(tr("Readin&g\u2026"), "newReading", tr("New reading of its station; Ctrl+E for all stations"),
                    &BatchTimeline::newReading),
@@ -75,10 +69,14 @@ void BatchTimeline::addRow(QHBoxLayout& row) {
                    &BatchTimeline::newExpense)};
     edit_ = makeButton(tr("Edit"), "editEvent", tr("Enter or F2"), &BatchTimeline::edit);
     remove_ = makeButton(tr("Delete"), "deleteEvent", tr("Delete"), &BatchTimeline::remove);
-    for (QPushButton* button : additions_) row.addWidget(button);
-    row.addSpacing(fontMetrics().height());
-    row.addWidget(edit_);
-    row.addWidget(remove_);
+    auto* row = new QWidget;
+    auto* layout = new WrappingRow(row);
+    for (QWidget* widget : std::initializer_list<QWidget*>{caption_, kindLabel, only_}) layout->addWidget(widget);
+    layout->pushToEnd();
+    for (QPushButton* button : additions_) layout->addWidget(button);
+    layout->addWidget(edit_);
+    layout->addWidget(remove_);
+    return row;
 }
 
 QPushButton* BatchTimeline::makeButton(const QString& text, const char* name, const QString& tip,
@@ -100,7 +98,7 @@ void BatchTimeline::show(bool isWritable) {
     fill();
     const int row = kept ? events_->rowOf(*kept) : -1;
     if (row >= 0)
-        table_->selectRow(row);
+        chooseRow(*table_, row);
     else
         chooseNewest();
 }
@@ -131,7 +129,7 @@ void BatchTimeline::showButtons() {
 }
 
 void BatchTimeline::chooseNewest() {
-    if (events_->rowCount() > 0) table_->selectRow(events_->rowCount() - 1);
+    if (events_->rowCount() > 0) chooseRow(*table_, events_->rowCount() - 1);
     showButtons();
 }
 

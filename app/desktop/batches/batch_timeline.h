@@ -10,7 +10,6 @@
 #include "app/desktop/page.h"
 
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
 class QTableView;
@@ -49,7 +48,7 @@ class BatchTimeline : public QWidget {
 
   private:
     void build();
-    void addRow(QHBoxLayout& row);
+    QWidget* makeRow();
     QPushButton* makeButton(const QString& text, const char* name, const QString& tip, void (BatchTimeline::*act)());
     void fill();
     void showButtons();

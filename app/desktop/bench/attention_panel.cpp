@@ -35,17 +35,22 @@ void AttentionPanel::show(std::vector<AttentionRow> rows, bool isLooking) {
     const bool hasRows = !rows.empty();
     const bool hasBatches = std::ranges::any_of(rows, [](const AttentionRow& row) { return row.batch.isSet(); });
     model_->show(std::move(rows));
-    table_->resizeColumnToContents(AttentionModel::Subject);
     table_->setVisible(hasRows);
-    constexpr int mostShown = 5;
-    const int rowHeight = table_->verticalHeader()->defaultSectionSize();
-    table_->setFixedHeight(rowHeight * (std::min(mostShown, model_->rowCount()) + 2));
     state_->setVisible(isLooking || hasBatches || !hasRows);
     state_->setText(isLooking ? tr("Comparing open batches with your earlier ones…")
                     : hasBatches
                         ? tr("So few in an open batch would come less than once in a hundred batches by luck.")
                         : tr("Nothing: no open batch does much worse than your earlier ones, and no reading of "
                              "the last two weeks is outside its band."));
+    fitColumns();
+}
+
+void AttentionPanel::fitColumns() {
+    table_->resizeColumnToContents(AttentionModel::Subject);
+    constexpr int mostShown = 5;
+    const int rowHeight = table_->verticalHeader()->defaultSectionSize();
+    table_->setFixedHeight(rowHeight * std::min(mostShown, model_->rowCount()) +
+                           table_->horizontalHeader()->sizeHint().height() + 2 * table_->frameWidth());
     setMaximumHeight(sizeHint().height());
 }
 

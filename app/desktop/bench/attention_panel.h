@@ -22,6 +22,7 @@ class AttentionPanel : public QWidget {
 
     /// `isLooking`: some batches are still being judged.
     void show(std::vector<AttentionRow> rows, bool isLooking);
+    void fitColumns();  // to what is shown, at the text size that is on
 
   signals:
     void batchWanted(core::BatchId batch);

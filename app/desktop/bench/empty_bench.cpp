@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/bench/empty_bench.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -10,15 +11,13 @@
 namespace desktop {
 
 EmptyBench::EmptyBench(QWidget* parent) : QWidget(parent) {
-    auto* words =
+    words_ =
         new QLabel(tr("This page shows each morning which batches want a look, and what stands in your tubs and trays. "
                       "Nothing is written down yet. "
                       "Begin with a session: what you stuck today, where, and how many."),
                    this);
-    words->setObjectName("benchEmpty");
-    words->setWordWrap(true);
-    words->setMinimumWidth(words->fontMetrics().averageCharWidth() * 40);
-    words->setMaximumWidth(words->fontMetrics().averageCharWidth() * 70);
+    words_->setObjectName("benchEmpty");
+    words_->setWordWrap(true);
     session_ = makeButton("session", tr("Write down the &first session"), "benchFirstSession");
     session_->setDefault(true);
     station_ = makeButton("station", tr("Describe a &tub or tray"), "benchFirstStation");
@@ -28,7 +27,7 @@ EmptyBench::EmptyBench(QWidget* parent) : QWidget(parent) {
     connect(tables_, &QPushButton::clicked, this, &EmptyBench::tablesWanted);
     auto* column = new QVBoxLayout;
     column->addStretch(1);
-    column->addWidget(words);
+    column->addWidget(words_);
     column->addSpacing(fontMetrics().height());
     for (QPushButton* button : {session_, station_, tables_}) column->addWidget(button);
     column->addStretch(2);
@@ -36,12 +35,23 @@ EmptyBench::EmptyBench(QWidget* parent) : QWidget(parent) {
     layout->addStretch(1);
     layout->addLayout(column);
     layout->addStretch(1);
+    fit();
+}
+
+void EmptyBench::fit() {
+    words_->setMinimumWidth(fontMetrics().averageCharWidth() * 40);
+    words_->setMaximumWidth(fontMetrics().averageCharWidth() * 70);
+    for (QPushButton* button : {session_, station_, tables_}) button->setMinimumHeight(fontMetrics().height() * 2);
+}
+
+void EmptyBench::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) fit();
 }
 
 QPushButton* EmptyBench::makeButton(const QString& iconName, const QString& text, const QString& name) {
     auto* button = new QPushButton(icon(iconName), text, this);
     button->setObjectName(name);
-    button->setMinimumHeight(button->fontMetrics().height() * 2);
     return button;
 }
 

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+class QLabel;
 class QPushButton;
 
 namespace desktop {
@@ -22,9 +23,14 @@ class EmptyBench : public QWidget {
     void stationWanted();
     void tablesWanted();
 
+  protected:
+    void changeEvent(QEvent* event) override;
+
   private:
+    void fit();
     QPushButton* makeButton(const QString& iconName, const QString& text, const QString& name);
 
+    QLabel* words_{};
     QPushButton *session_{}, *station_{}, *tables_{};
 };
 

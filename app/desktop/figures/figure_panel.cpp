@@ -2,7 +2,6 @@
 #include "app/desktop/figures/figure_panel.h"
 
 #include <QFileInfo>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QMenu>
 #include <QPushButton>
@@ -16,6 +15,7 @@
 #include "app/desktop/methods/method_dialog.h"
 #include "app/desktop/prompts.h"
 #include "app/desktop/widgets/table_manners.h"
+#include "app/desktop/widgets/wrapping_row.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/figure.h"
 #include "app/plot/figure_view.h"
@@ -88,12 +88,9 @@ QWidget* FigurePanel::makeButtons(const QString& name) {
     save_->setMenu(kinds);
 
     auto* buttons = new QWidget;
-    auto* row = new QHBoxLayout(buttons);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addStretch();
-    for (QPushButton* button : {workedOut_, toggle_, copy_, save_}) {
-        row->addWidget(button);
-    }
+    auto* row = new WrappingRow(buttons);
+    row->pushToEnd();
+    for (QPushButton* button : {workedOut_, toggle_, copy_, save_}) row->addWidget(button);
     return buttons;
 }
 

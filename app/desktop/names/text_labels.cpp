@@ -47,17 +47,23 @@ class EnlargedLabel : public QLabel {
     }
 
   protected:
+    // A label with a size of its own isn't told that the text size has changed; what it stands on is.
     void changeEvent(QEvent* event) override {
         QLabel::changeEvent(event);
-        if (event->type() == QEvent::ApplicationFontChange) enlarge();
+        if (event->type() == QEvent::ParentChange && parentWidget() != nullptr)
+            parentWidget()->installEventFilter(this);
+    }
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() == QEvent::FontChange) enlarge();
+        return QLabel::eventFilter(watched, event);
     }
 
   private:
     void enlarge() {
-        QFont large = QApplication::font(this);
+        QFont large = QApplication::font();
         large.setPointSizeF(large.pointSizeF() * times_);
         large.setBold(isBold_);
-        setFont(large);
+        if (large != font()) setFont(large);
     }
 
     double times_;

@@ -2,7 +2,6 @@
 #include "app/desktop/photos/photo_wall.h"
 
 #include <QDialog>
-#include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QKeyEvent>
 #include <QLabel>
@@ -20,6 +19,7 @@
 #include "app/desktop/photos/photo_list_model.h"
 #include "app/desktop/prompts.h"
 #include "app/desktop/widgets/fault_label.h"
+#include "app/desktop/widgets/wrapping_row.h"
 #include "app/plot/batch_strip_photos.h"
 #include "app/plot/figure_view.h"
 #include "app/plot/number_text.h"
@@ -48,6 +48,7 @@ void PhotoWall::build() {
     photos_ = new PhotoListModel([this](core::PhotoId photo) { return model_.imageOf(photo); }, side, this);
     list_ = new QListView;
     list_->setObjectName(QStringLiteral("photoList"));
+    list_->setAccessibleName(tr("Photos"));
     list_->setModel(photos_);
     list_->setViewMode(QListView::IconMode);
     list_->setFlow(QListView::LeftToRight);
@@ -82,8 +83,7 @@ void PhotoWall::build() {
 QWidget* PhotoWall::makeButtons() {
     auto* buttons = new QWidget;
     buttons->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    auto* row = new QHBoxLayout(buttons);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto* row = new WrappingRow(buttons);
     const auto make = [&](const QString& text, const char* name, const QString& key, auto act) {
         auto* button = new QPushButton(text);
         button->setObjectName(QLatin1String(name));
@@ -106,7 +106,6 @@ QWidget* PhotoWall::makeButtons() {
     row->addWidget(adding_);
     stop_ = make(tr("Stop"), "stopAddingPhotos", {}, [this] { stopAdding(); });
     stop_->hide();
-    row->addStretch();
     return buttons;
 }
 

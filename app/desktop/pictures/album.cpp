@@ -21,6 +21,8 @@ namespace {
 
 constexpr int settleMilliseconds = 600;
 constexpr QSize largestDialog(1200, 720);
+constexpr QMargins around(32, 32, 32, 32);  // what is seen of the window beside a dialog
+constexpr int smallestFile = 0;             // the encoder's "quality": how little it compresses
 
 /// Long sums run in threads of their own and queue their answers.
 void settle() {
@@ -29,13 +31,14 @@ void settle() {
     while (timer.elapsed() < settleMilliseconds) QApplication::processEvents(QEventLoop::AllEvents, 50);
 }
 
-/// The window, and over it what stands over one another: the innermost dialog last.
+/// The window; or the dialogs that stand over one another, with a little of the window: the innermost last.
 QPixmap together(MainWindow& window, QWidget* innermost) {
     QPixmap picture = window.grab();
     QList<QWidget*> dialogs;
     for (QWidget* each = innermost; each != nullptr && each != &window;
          each = each->parentWidget() ? each->parentWidget()->window() : nullptr)
         dialogs.prepend(each);
+    QRect shown;
     QPainter painter(&picture);
     for (QWidget* dialog : dialogs) {
         const QPixmap front = dialog->grab();
@@ -44,8 +47,10 @@ QPixmap together(MainWindow& window, QWidget* innermost) {
         painter.drawPixmap(at, front);
         painter.setPen(window.palette().color(QPalette::Shadow));
         painter.drawRect(QRect(at, front.size()).adjusted(-1, -1, 0, 0));
+        shown |= QRect(at, front.size());
     }
-    return picture;
+    painter.end();
+    return shown.isNull() ? picture : picture.copy(shown.marginsAdded(around) & picture.rect());
 }
 
 }  // namespace
@@ -53,7 +58,7 @@ QPixmap together(MainWindow& window, QWidget* innermost) {
 Album::Album(MainWindow& window, const QString& folder, const QString& look)
     : Album(window, [&window, folder, look](const QString& name, QWidget* dialog) {
           settle();
-          return together(window, dialog).save(QDir(folder).filePath(name + '_' + look + ".png"));
+          return together(window, dialog).save(QDir(folder).filePath(name + '_' + look + ".png"), "PNG", smallestFile);
       }) {}
 
 Album::Album(MainWindow& window, Shutter shutter) : window_(window), shutter_(std::move(shutter)) {}
@@ -68,7 +73,9 @@ void Album::takeScene(const DialogScene& scene) {
         qWarning("nothing opened for the picture %s", qUtf8Printable(scene.name));
         isWhole_ = false;
     } else {
-        dialog->resize(dialog->size().boundedTo(largestDialog));
+        for (QWidget* each = dialog; each != nullptr && each != &window_;
+             each = each->parentWidget() ? each->parentWidget()->window() : nullptr)
+            each->resize(each->size().boundedTo(largestDialog));
         take(scene.name, dialog);
     }
     endScene(window_);

@@ -22,7 +22,10 @@ const QWidget* pageOf(MainWindow& window) {
 DialogScene ofBatch(const char* name, const char* button) {
     return {name, [button](MainWindow& window) -> QDialog* {
                 const QWidget* page = pageOf(window);
-                return page == nullptr ? nullptr : broughtBy([&] { press(*page, button); });
+                const auto* found = page == nullptr ? nullptr : page->findChild<QWidget*>(QLatin1String(button));
+                // The summary, which is printed, is worked out beside the window.
+                if (found == nullptr || !waitFor([found] { return found->isEnabled(); })) return nullptr;
+                return broughtBy([&] { press(*page, button); });
             }};
 }
 

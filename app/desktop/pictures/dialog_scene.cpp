@@ -11,6 +11,7 @@
 #include "app/desktop/positions/kept_marks.h"
 #include "app/desktop/round/unfinished_round.h"
 #include "app/desktop/session/unfinished_session.h"
+#include "app/desktop/widgets/message_bar.h"
 #include "app/desktop/workspace.h"
 
 namespace desktop {
@@ -47,6 +48,8 @@ std::vector<DialogScene> dialogScenes() {
 void endScene(MainWindow& window) {
     // done(), not close(): what stands in a form is meant to be thrown away, and nobody is there to be asked.
     for (QDialog* dialog = innermost(); dialog != nullptr; dialog = innermost()) dialog->done(QDialog::Rejected);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    window.bar().hush();
     Workspace& workspace = window.parts().context.workspace;
     UnfinishedRound::of(workspace).forget();
     UnfinishedSession::of(workspace).sheet = {};

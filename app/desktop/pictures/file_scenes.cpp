@@ -3,7 +3,7 @@
 #include <QDialog>
 #include <QDir>
 #include <QFile>
-#include <QLabel>
+#include <QLineEdit>
 #include <QTemporaryDir>
 #include <memory>
 
@@ -20,20 +20,42 @@ namespace desktop {
 
 namespace {
 
+/// The cells of a row of CSV as they stand there; commas between quotes part nothing.
+QList<QByteArray> cellsOf(const QByteArray& row) {
+    QList<QByteArray> cells{{}};
+    bool isQuoted = false;
+    for (const char c : row) {
+        if (c == '"') isQuoted = !isQuoted;
+        if (c == ',' && !isQuoted)
+            cells.append(QByteArray());
+        else
+            cells.back().append(c);
+    }
+    return cells;
+}
+
 /// Puts `text` into a column of some rows of a table.
 void spoil(const QString& file, const QByteArray& column, const QByteArray& text, std::initializer_list<int> rows) {
     QFile table(file);
     if (!table.open(QIODevice::ReadWrite)) return;
     QList<QByteArray> lines = table.readAll().split('\n');
-    const qsizetype place = lines.front().trimmed().split(',').indexOf(column);
+    const qsizetype place = cellsOf(lines.front().trimmed()).indexOf(column);
     for (const int row : rows) {
         if (place < 0 || row >= lines.size()) continue;
-        QList<QByteArray> cells = lines[row].split(',');
+        QList<QByteArray> cells = cellsOf(lines[row]);
         if (place < cells.size()) cells[place] = text;
         lines[row] = cells.join(',');
     }
     table.resize(0);
     table.write(lines.join('\n'));
+}
+
+/// In a folder of nobody's: the pictures are the same wherever they are taken.
+QDialog* openNewLogbook(MainWindow& window) {
+    QDialog* dialog = broughtBy([&] { window.commands().makeNew(); });
+    auto* file = dialog == nullptr ? nullptr : dialog->findChild<QLineEdit*>("logbookFile");
+    if (file) file->setText(QStringLiteral("/home/rowan/Documents/My cuttings.strikebook"));
+    return dialog;
 }
 
 QDialog* openImport(MainWindow& window, bool isSpoilt) {
@@ -72,7 +94,7 @@ QDialog* openRestore(MainWindow& window) {
 }  // namespace
 
 std::vector<DialogScene> fileScenes() {
-    return {{"new_logbook", [](MainWindow& window) { return broughtBy([&] { window.commands().makeNew(); }); }},
+    return {{"new_logbook", openNewLogbook},
             {"import", [](MainWindow& window) { return openImport(window, false); }},
             {"import_faults", [](MainWindow& window) { return openImport(window, true); }},
             {"restore", openRestore}};

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <QAbstractButton>
+#include <QApplication>
 #include <QComboBox>
 #include <QListWidget>
 #include <QTabWidget>
@@ -105,6 +106,8 @@ void takeOneBatch(Album& album) {
 void takeFind(Album& album) {
     auto* field = album.window().findChild<FindField*>();
     album.window().showPage(0);
+    album.window().activateWindow();
+    QApplication::processEvents();
     album.window().findSomething();
     if (!field) return;
     field->insert(QStringLiteral("sal"));

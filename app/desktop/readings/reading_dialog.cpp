@@ -109,17 +109,16 @@ QWidget* ReadingDialog::makeLines(const std::vector<core::Station>& stations) {
         lines_.push_back(line);
     }
     layout->addStretch();
-    const int room = screen()->availableSize().width() * 9 / 10;
-    if (content->sizeHint().width() > room)
-        for (StationLine* line : lines_) line->stack();
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(content);
-    scroll->setMinimumWidth(std::min(room, content->sizeHint().width() + fontMetrics().height() * 2));
-    const int wanted = content->sizeHint().height() + fontMetrics().height();
-    scroll->setMinimumHeight(std::min(wanted, fontMetrics().height() * 26));
+    // All of a line side by side where the screen has the room; else it goes on below.
+    const QSize room = screen()->availableSize() * 9 / 10;
+    const int wide = std::min(room.width(), content->sizeHint().width() + fontMetrics().height() * 2);
+    const int wanted = content->layout()->heightForWidth(wide) + fontMetrics().height();
+    scroll->setMinimumSize(wide, std::min({wanted, room.height() / 2, fontMetrics().height() * 26}));
     // Enter moves the focus past the edge of what is seen, which the area follows by itself for Tab only.
     connect(qApp, &QApplication::focusChanged, scroll, [scroll](QWidget*, QWidget* now) {
         if (now != nullptr && scroll->isAncestorOf(now)) scroll->ensureWidgetVisible(now);

@@ -29,6 +29,7 @@ ReadingField::ReadingField(core::Quantity quantity, const core::DisplayUnits& un
     const QString unit = plot::quantityUnit(quantity, units);
     if (!unit.isEmpty()) row->addWidget(new QLabel(unit));
     setFocusProxy(line_);
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     connect(line_, &QLineEdit::textChanged, this, [this] {
         askedAbout_.clear();
         sentence_.clear();

@@ -16,6 +16,7 @@
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/readings/reading_field.h"
 #include "app/desktop/widgets/fault_label.h"
+#include "app/desktop/widgets/wrapping_row.h"
 #include "app/plot/quantity_text.h"
 #include "app/plot/readings_text.h"
 #include "core/care/care.h"
@@ -43,22 +44,18 @@ void StationLine::build() {
     auto* name = new QLabel(QString::fromStdString(station_.name));
     name->setTextFormat(Qt::PlainText);
     name->setWordWrap(true);
-    name->setMinimumWidth(fontMetrics().averageCharWidth() * 16);
-    name->setMaximumWidth(fontMetrics().averageCharWidth() * 24);
-    row_ = new QHBoxLayout;
+    name->setFixedWidth(fontMetrics().averageCharWidth() * 18);
+    row_ = new WrappingRow;
     row_->setSpacing(fontMetrics().height() / 2);
     row_->addWidget(name);
     addOffer();
-    row_->addStretch();
-    halves_ = new QBoxLayout(QBoxLayout::LeftToRight);
-    halves_->addLayout(row_);
     addCare();
     fault_ = new FaultLabel;
     saved_ = quietLabel(QStringLiteral("lineSaved"));
     saved_->hide();
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, fontMetrics().height() / 4, 0, fontMetrics().height() / 4);
-    layout->addLayout(halves_);
+    layout->addLayout(row_);
     layout->addWidget(fault_);
     layout->addWidget(saved_);
 }
@@ -118,17 +115,14 @@ void StationLine::addCare() {
     note_->setMinimumWidth(fontMetrics().averageCharWidth() * 14);
     auto* noteLabel = new QLabel(tr("Note"));
     noteLabel->setBuddy(note_);
-    auto* half = new QHBoxLayout;
+    auto* done = new QWidget;
+    auto* half = new QHBoxLayout(done);
+    half->setContentsMargins(0, 0, 0, 0);
     half->setSpacing(fontMetrics().height() / 2);
-    half->addStretch();
     for (QWidget* widget : std::initializer_list<QWidget*>{label, care_, noteLabel, note_}) half->addWidget(widget);
-    halves_->addLayout(half);
+    row_->addWidget(done);
     care_->installEventFilter(this);
     note_->installEventFilter(this);
-}
-
-void StationLine::stack() {
-    halves_->setDirection(QBoxLayout::TopToBottom);
 }
 
 void StationLine::begin() {

@@ -10,9 +10,7 @@
 #include "core/records.h"
 #include "db/actions/station_actions.h"
 
-class QBoxLayout;
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QToolButton;
@@ -21,6 +19,7 @@ namespace desktop {
 
 class FaultLabel;
 class ReadingField;
+class WrappingRow;
 
 /// What was read last at one station.
 using LastReadings = std::map<core::Quantity, double>;
@@ -33,8 +32,6 @@ class StationLine : public QWidget {
                 const core::DisplayUnits& units, QWidget* parent = nullptr);
 
     [[nodiscard]] core::StationId station() const { return station_.id; }
-    /// Care and note go below the figures: for narrow screens and large text.
-    void stack();
     void begin();  // puts the focus on the first figure
     [[nodiscard]] bool isBlank() const;
     /// True when all of it can be kept; else the first field in doubt has the focus and its sentence is shown.
@@ -64,8 +61,7 @@ class StationLine : public QWidget {
     core::Station station_;
     LastReadings last_;
     core::DisplayUnits units_;
-    QBoxLayout* halves_{};
-    QHBoxLayout* row_{};
+    WrappingRow* row_{};
     std::vector<ReadingField*> fields_;
     QToolButton* more_{};
     QComboBox* care_{};

@@ -10,6 +10,7 @@
 #include "app/desktop/look/look.h"
 #include "app/desktop/round/round_model.h"
 #include "app/desktop/round/round_words.h"
+#include "app/desktop/widgets/wrapping_row.h"
 #include "app/desktop/workspace.h"
 
 namespace desktop {
@@ -18,6 +19,7 @@ namespace {
 
 // Wide enough for a wet finger also where the text is small.
 constexpr int leastTarget = 32;
+constexpr int leastStep = 44;
 
 }  // namespace
 
@@ -31,7 +33,7 @@ RoundButtons::RoundButtons(RoundModel& model, const Workspace& workspace, QWidge
     bold.setBold(true);
     batch_->setFont(bold);
 
-    auto* steps = new QHBoxLayout;
+    auto* steps = new WrappingRow;
     addStepper(*steps, tr("Rooted"), "Rooted", rooted_, [this](int more) { return model_.addRooted(row_, more); });
     addStepper(*steps, tr("Lost"), "Lost", lost_, [this](int more) { return model_.addLost(row_, more); });
     addStepper(*steps, tr("Withdrawn"), "Withdrawn", withdrawn_,
@@ -43,7 +45,6 @@ RoundButtons::RoundButtons(RoundModel& model, const Workspace& workspace, QWidge
         emit nothingNew();
     });
     steps->addWidget(nothing_);
-    steps->addStretch();
 
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -68,28 +69,32 @@ QPushButton* RoundButtons::makeButton(const QString& text, const QString& name, 
     return button;
 }
 
-void RoundButtons::addStepper(QHBoxLayout& row, const QString& caption, const QString& name, QLabel*& count,
+void RoundButtons::addStepper(WrappingRow& steps, const QString& caption, const QString& name, QLabel*& count,
                               const std::function<QString(int)>& step) {
+    auto* stepper = new QWidget(this);
+    auto* row = new QHBoxLayout(stepper);
+    row->setContentsMargins(0, 0, fontMetrics().height() / 2, 0);
     const auto addButton = [&](const QString& sign, const QString& end, const QString& meaning, int more) {
         QPushButton* button = makeButton(sign, "round" + end + name, meaning);
         button->setAccessibleName(meaning);
+        button->setFixedWidth(std::max(leastStep, fontMetrics().height() * 2));
         button->setAutoRepeat(true);
         connect(button, &QPushButton::clicked, this, [this, step, more] { act([&] { return step(more); }); });
-        row.addWidget(button);
+        row->addWidget(button);
     };
-    row.addWidget(new QLabel(caption, this));
+    row->addWidget(new QLabel(caption, this));
     addButton(QStringLiteral("\u2212"), "Fewer", tr("One fewer: %1").arg(caption), -1);
     count = new QLabel(this);
     count->setObjectName("round" + name + "Count");
     count->setAlignment(Qt::AlignCenter);
     count->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("+000 (000)")));
-    row.addWidget(count);
+    row->addWidget(count);
     addButton(QStringLiteral("+"), "More", tr("One more: %1").arg(caption), 1);
-    row.addSpacing(fontMetrics().height());
+    steps.addWidget(stepper);
 }
 
-QHBoxLayout* RoundButtons::makeCauses(const Workspace& workspace) {
-    auto* row = new QHBoxLayout;
+WrappingRow* RoundButtons::makeCauses(const Workspace& workspace) {
+    auto* row = new WrappingRow;
     row->addWidget(new QLabel(tr("Lost to"), this));
     for (const core::LossCause& cause : workspace.shelves().lossCauses) {
         if (cause.key == '\0' || cause.isRetired) continue;
@@ -102,7 +107,6 @@ QHBoxLayout* RoundButtons::makeCauses(const Workspace& workspace) {
                 [this, id = cause.id] { act([&] { return model_.blame(row_, id); }); });
         row->addWidget(button);
     }
-    row->addStretch();
     return row;
 }
 

@@ -8,13 +8,13 @@
 #include <functional>
 #include <vector>
 
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
 
 namespace desktop {
 
 class RoundModel;
+class WrappingRow;
 class Workspace;
 
 class RoundButtons : public QWidget {
@@ -38,9 +38,9 @@ class RoundButtons : public QWidget {
     using Step = std::function<QString()>;
 
     QPushButton* makeButton(const QString& text, const QString& name, const QString& meaning);
-    void addStepper(QHBoxLayout& row, const QString& caption, const QString& name, QLabel*& count,
+    void addStepper(WrappingRow& row, const QString& caption, const QString& name, QLabel*& count,
                     const std::function<QString(int)>& step);
-    QHBoxLayout* makeCauses(const Workspace& workspace);
+    WrappingRow* makeCauses(const Workspace& workspace);
     void act(const Step& step);
     void refresh();
 

@@ -191,6 +191,7 @@ void RoundDialog::sizeColumns() {
     for (int column = RoundModel::Rooted; column <= RoundModel::Withdrawn; ++column)
         view_->setColumnWidth(
             column, std::max(view_->columnWidth(column), metrics.horizontalAdvance(QStringLiteral("00 (+00)__"))));
+    view_->hideWhatHasNoRoom();
 }
 
 void RoundDialog::showCount() {

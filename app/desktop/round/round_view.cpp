@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
+#include <array>
 #include <utility>
 
 #include "app/desktop/look/look.h"
@@ -128,6 +129,24 @@ void RoundView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint 
         goDown(row);
     else if (hint == QAbstractItemDelegate::EditNextItem || hint == QAbstractItemDelegate::EditPreviousItem)
         focusNextPrevChild(hint == QAbstractItemDelegate::EditNextItem);
+}
+
+void RoundView::hideWhatHasNoRoom() {
+    constexpr std::array besides{RoundModel::Withdrawn, RoundModel::Station};
+    for (const int column : besides) setColumnHidden(column, false);
+    const int wanted = fontMetrics().averageCharWidth() * 30;
+    int room = viewport()->width();
+    for (int column = 0; column < RoundModel::Meaning; ++column) room -= columnWidth(column);
+    for (const int column : besides) {
+        if (room >= wanted) return;
+        room += columnWidth(column);
+        setColumnHidden(column, true);
+    }
+}
+
+void RoundView::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    hideWhatHasNoRoom();
 }
 
 void RoundView::focusInEvent(QFocusEvent* event) {

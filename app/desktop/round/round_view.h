@@ -23,6 +23,8 @@ class RoundView : public QTableView {
     void passOver();
     /// Takes what stands in the open editor, as if the cursor had left it.
     void commitOpenEditor();
+    /// What an entry means is to be read; where the text is large, what stands below the table too makes room for it.
+    void hideWhatHasNoRoom();
 
     void keyboardSearch(const QString& search) override;
 
@@ -36,6 +38,7 @@ class RoundView : public QTableView {
     void keyPressEvent(QKeyEvent* event) override;
     void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
     void focusInEvent(QFocusEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     class Delegate;

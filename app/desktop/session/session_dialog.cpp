@@ -21,6 +21,7 @@
 #include "app/desktop/session/treatment_dialog.h"
 #include "app/desktop/widgets/date_edit.h"
 #include "app/desktop/widgets/fault_label.h"
+#include "app/desktop/widgets/wrapping_row.h"
 #include "app/desktop/workspace.h"
 
 namespace desktop {
@@ -98,15 +99,15 @@ class SessionDialog::Parts {
         return row;
     }
 
-    QHBoxLayout* makeTools() {
-        auto* row = new QHBoxLayout;
+    WrappingRow* makeTools() {
+        auto* row = new WrappingRow;
         row->addWidget(split_ = makeButton(tr("Split by &chance\u2026"), QStringLiteral("splitByChance")));
         row->addWidget(join_ = makeButton(tr("&Join again"), QStringLiteral("joinAgain")));
         row->addWidget(last_ = makeButton(tr("Start from &last session"), QStringLiteral("startFromLast")));
         last_->setToolTip(
             tr("The same plants, stations and counts, dated today; nothing of it is saved until you accept it"));
         row->addWidget(acceptAll_ = makeButton(QString(), QStringLiteral("acceptAll")));
-        row->addStretch();
+        row->pushToEnd();
         row->addWidget(station_ = makeButton(tr("New s&tation\u2026"), QStringLiteral("newStation")));
         row->addWidget(treatment_ = makeButton(tr("New t&reatment\u2026"), QStringLiteral("newTreatment")));
         row->addWidget(remove_ = makeButton(tr("Remo&ve row"), QStringLiteral("removeRow")));

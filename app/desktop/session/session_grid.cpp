@@ -12,6 +12,36 @@ namespace desktop {
 
 namespace {
 
+using Widths = std::array<int, sessionColumns>;
+
+/// By what usually stands in them; but each has room for its heading, and what the others have more than theirs makes up for it.
+Widths widthsIn(int whole, const Widths& headings) {
+    // plant, stock plant, kind, treatment, station, method, medium, stuck, positions, note
+    constexpr Widths shares{20, 10, 9, 11, 11, 11, 11, 6, 9, 9};
+    std::array<bool, sessionColumns> isTight{};
+    while (true) {
+        int room = whole, shared = 0;
+        for (std::size_t column = 0; column < sessionColumns; ++column)
+            isTight[column] ? room -= headings[column] : shared += shares[column];
+        Widths widths = headings;
+        for (std::size_t column = 0; column < sessionColumns; ++column)
+            if (!isTight[column]) widths[column] = room * shares[column] / shared;
+        const auto before = isTight;
+        for (std::size_t column = 0; column < sessionColumns; ++column)
+            isTight[column] = isTight[column] || widths[column] < headings[column];
+        if (isTight == before) return widths;
+    }
+}
+
+Widths headingWidths(const QTableView& grid) {
+    Widths widths{};
+    for (int column = 0; column < sessionColumns; ++column)
+        widths[static_cast<std::size_t>(column)] =
+            grid.fontMetrics().horizontalAdvance(grid.model()->headerData(column, Qt::Horizontal).toString()) +
+            grid.fontMetrics().height();
+    return widths;
+}
+
 bool isAt(const QModelIndex& cell, SessionColumn column) {
     return cell.column() == static_cast<int>(column);
 }
@@ -125,17 +155,9 @@ void SessionGrid::goBack() {
 }
 
 void SessionGrid::shareWidth() {
-    // By what usually stands in them: plant, stock plant, kind, treatment, station, method, medium, stuck, positions, note.
-    constexpr std::array shares{20, 10, 9, 11, 11, 11, 11, 6, 9, 9};
-    int whole = 0;
-    for (const int share : shares) whole += share;
-    int left = viewport()->width();
-    for (int column = 0; column + 1 < sessionColumns; ++column) {
-        const int width = viewport()->width() * shares[static_cast<std::size_t>(column)] / whole;
-        setColumnWidth(column, width);
-        left -= width;
-    }
-    setColumnWidth(sessionColumns - 1, left);
+    const Widths widths = widthsIn(viewport()->width(), headingWidths(*this));
+    for (int column = 0; column < sessionColumns; ++column)
+        setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
 }
 
 }  // namespace desktop

@@ -108,9 +108,9 @@ QLabel* ThingForm::addWords(const QString& objectName) {
 void ThingForm::finish(const QString& saveText, const QString& saveName, Verbs verbs) {
     verbs_ = std::move(verbs);
     touched_.clear();
-    auto* rest = new FaultLabel;
-    rest->setObjectName(QStringLiteral("formFault"));
-    marks_.setRest(rest);
+    rest_ = new FaultLabel;
+    rest_->setObjectName(QStringLiteral("formFault"));
+    marks_.setRest(rest_);
     auto* buttons =
         new QDialogButtonBox(QDialogButtonBox::Cancel, this);  // with a parent, or Cancel would be the default
     auto* save = buttons->addButton(saveText, QDialogButtonBox::AcceptRole);
@@ -118,7 +118,7 @@ void ThingForm::finish(const QString& saveText, const QString& saveName, Verbs v
     save->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &ThingForm::save);
     connect(buttons, &QDialogButtonBox::rejected, this, &ThingForm::reject);
-    layout()->addWidget(rest);
+    layout()->addWidget(rest_);
     layout()->addWidget(buttons);
     // As tall as its rows, as far as the screen goes.
     const int wanted = form_->sizeHint().height() + buttons->sizeHint().height() + fontMetrics().height() * 5;
@@ -148,6 +148,10 @@ void ThingForm::save() {
 }
 
 void ThingForm::reject() {
+    if (!prompts_ && !touched_.isEmpty() && !hasWarned_) {
+        hasWarned_ = true;
+        return rest_->setFault(tr("What you typed here is not kept yet. Esc or Cancel again throws it away."));
+    }
     const bool mayGo = touched_.isEmpty() || !prompts_ ||
                        prompts_->confirm(this, {.title = windowTitle(),
                                                 .sentence = tr("What you typed here is not saved yet."),

@@ -66,6 +66,8 @@ class ThingForm : public QDialog {
     Verbs verbs_;
     QSet<QString> touched_;
     bool showsAll_{};
+    FaultLabel* rest_{};
+    bool hasWarned_{};
 };
 
 /// A refusal where the field holds something that is not blank and no count; nothing typed may become "not given" in silence.
