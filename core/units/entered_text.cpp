@@ -2,6 +2,7 @@
 #include "core/units/entered_text.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace core {
 
@@ -44,10 +45,10 @@ Refusal textFault(std::string_view field, std::string_view text, std::string all
 
 std::optional<Refusal> faultInText(std::string_view field, std::string_view text, std::size_t longest,
                                    bool mayBreakLines) {
-    const std::string allowed = "text of at most " + std::to_string(longest) + " bytes";
-    if (text.size() > longest)
+    const std::string allowed = "text of at most " + std::to_string(longest) + " characters";
+    if (const int characters = charactersIn(text); std::cmp_greater(characters, longest))
         return textFault(field, text, allowed,
-                         " has " + std::to_string(text.size()) + " bytes (" + quotable(text) + ")");
+                         " has " + std::to_string(characters) + " characters (" + quotable(text) + ")");
     if (!isValidUtf8(text))
         return textFault(field, text, "text in UTF-8", ", " + quotable(text) + ", is not readable text");
     std::string checked(text);
@@ -89,7 +90,7 @@ std::optional<Refusal> faultInLine(std::string_view field, std::string_view text
 }
 
 std::optional<Refusal> faultInName(std::string_view field, std::string_view text) {
-    if (isBlank(text)) return textFault(field, text, "text of 1 to 200 bytes", " is blank");
+    if (isBlank(text)) return textFault(field, text, "text of 1 to 200 characters", " is blank");
     return faultInLine(field, text);
 }
 

@@ -11,8 +11,8 @@
 
 namespace core {
 
-inline constexpr std::size_t longestName = 200;   // bytes
-inline constexpr std::size_t longestNote = 4000;  // bytes
+inline constexpr std::size_t longestName = 200;   // characters
+inline constexpr std::size_t longestNote = 4000;  // characters
 
 /// RFC 3629: no overlong forms, no surrogates, nothing above U+10FFFF.
 [[nodiscard]] bool isValidUtf8(std::string_view text);

@@ -30,7 +30,7 @@ TEST(EnteredText, SeesControlCharactersOfBothKinds) {
 TEST(EnteredText, LetsALineBeEmptyAndANameNot) {
     EXPECT_FALSE(core::faultInLine("Block", ""));
     ASSERT_TRUE(core::faultInName("Name", " "));
-    EXPECT_EQ(core::faultInName("Name", "")->sentence, "Name is blank; text of 1 to 200 bytes is allowed.");
+    EXPECT_EQ(core::faultInName("Name", "")->sentence, "Name is blank; text of 1 to 200 characters is allowed.");
     EXPECT_FALSE(core::faultInName("Name", "Tub north"));
 }
 
@@ -38,8 +38,8 @@ TEST(EnteredText, RefusesWhatIsOverlong) {
     EXPECT_FALSE(core::faultInLine("Worker", std::string(200, 'a')));
     const auto fault = core::faultInLine("Worker", std::string(201, 'a'));
     ASSERT_TRUE(fault);
-    EXPECT_EQ(fault->sentence,
-              "Worker has 201 bytes (\"" + std::string(60, 'a') + "...\"); text of at most 200 bytes is allowed.");
+    EXPECT_EQ(fault->sentence, "Worker has 201 characters (\"" + std::string(60, 'a') +
+                                   "...\"); text of at most 200 characters is allowed.");
     EXPECT_FALSE(core::faultInNote("Note", std::string(4000, 'a')));
     EXPECT_TRUE(core::faultInNote("Note", std::string(4001, 'a')));
 }
@@ -57,6 +57,10 @@ TEST(EnteredText, QuotesOnlyWhatCanBeShown) {
 
 TEST(EnteredText, CountsCharactersNotBytes) {
     EXPECT_EQ(core::charactersIn("caf\u00E9"), 4);
+    std::string accented;
+    for (int letter = 0; letter < 200; ++letter) accented += "\u00E9";
+    EXPECT_FALSE(core::faultInLine("Worker", accented));
+    EXPECT_TRUE(core::faultInLine("Worker", accented + "\u00E9"));
 }
 
 }  // namespace

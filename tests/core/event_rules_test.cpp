@@ -114,7 +114,7 @@ TEST(ExpenseRules, WantAnAmountAndWhatItWasFor) {
     expense.hundredths = -1;
     expense.what = " ";
     EXPECT_THAT(eventSentences(core::faultsIn(expense, batch, support::today())),
-                ElementsAre("What for is blank; text of 1 to 200 bytes is allowed.",
+                ElementsAre("What for is blank; text of 1 to 200 characters is allowed.",
                             "Amount is -0.01 for B260001K; 0 to 1000000000 is allowed."));
 }
 

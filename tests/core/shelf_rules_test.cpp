@@ -47,7 +47,7 @@ TEST(ShelfRules, PassWhatStandsThereAlready) {
 
 TEST(ShelfRules, NeedANameThatIsNotTaken) {
     core::Method method;
-    EXPECT_THAT(shelfFaults(method), ElementsAre("Name is blank; text of 1 to 200 bytes is allowed."));
+    EXPECT_THAT(shelfFaults(method), ElementsAre("Name is blank; text of 1 to 200 characters is allowed."));
     method.name = "media tray";
     EXPECT_THAT(shelfFaults(method),
                 ElementsAre("Name is \"media tray\", which is taken; a name that is not taken is allowed."));
@@ -143,7 +143,7 @@ TEST(ShelfRules, HoldCheckSchedulesToDaysThatComeToPass) {
     EXPECT_THAT(shelfFaults(core::CheckSchedule{.id = {}, .name = "weekly", .firstAfterDays = 7, .everyDays = 7}),
                 IsEmpty());
     EXPECT_THAT(shelfFaults(core::CheckSchedule{.id = {}, .name = "", .firstAfterDays = 0, .everyDays = 366}),
-                ElementsAre("Name is blank; text of 1 to 200 bytes is allowed.",
+                ElementsAre("Name is blank; text of 1 to 200 characters is allowed.",
                             "Days to the first check is 0; 1 to 365 is allowed.",
                             "Days between checks is 366; 1 to 365 is allowed."));
     core::Method method;
