@@ -22,6 +22,20 @@ double marginFrom(const std::string& option, const std::string& text) {
                                {option, shown(text)}));
 }
 
+double shareFrom(const std::string& option, const std::string& text) {
+    const std::optional<double> share = core::numberFrom(text);
+    if (share && *share >= 0 && *share <= 1) return *share;
+    throw WrongArgument(filled(tr("%1 is %2; a number from 0 to 1 is allowed, such as 0.75."), {option, shown(text)}));
+}
+
+double percentFrom(const std::string& option, const std::string& text) {
+    constexpr double all = 100;
+    const std::optional<double> percent = core::numberFrom(text);
+    if (percent && *percent > 0 && *percent <= all) return *percent / all;
+    throw WrongArgument(
+        filled(tr("%1 is %2; a number of 100, above 0 and up to 100, is allowed, such as 90."), {option, shown(text)}));
+}
+
 std::int64_t wholeFrom(const std::string& option, const std::string& text, std::int64_t low, std::int64_t high) {
     std::int64_t number = 0;
     const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);

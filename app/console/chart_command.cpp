@@ -24,11 +24,6 @@ struct ChartAnswer {
     std::optional<core::AgainstThePast> newest;
 };
 
-const core::Method* methodCalled(const std::string& name, const core::Shelves& shelves) {
-    const auto found = std::ranges::find(shelves.methods, name, &core::Method::name);
-    return found == shelves.methods.end() ? nullptr : &*found;
-}
-
 double falseAlarmsFrom(const std::string& text) {
     constexpr double least = 1e-6, most = 0.5;
     const std::optional<double> share = core::numberFrom(text);
@@ -151,11 +146,8 @@ int ChartCommand::run(const Surroundings& surroundings, std::ostream& out, std::
     const core::Shelves shelves = logbook.shelves();
     const core::Plant* plant = plantCalled(*species_, shelves, file_, err);
     if (plant == nullptr) return Refused;
-    const core::Method* method = methodCalled(*method_, shelves);
-    if (method == nullptr) {
-        err << filled(tr("There is no method %1 in %2."), {shown(*method_), file_}) << '\n';
-        return Refused;
-    }
+    const core::Method* method = methodCalled(*method_, shelves, file_, err);
+    if (method == nullptr) return Refused;
     const ChartAnswer answer = answerOf(*plant, *method, atDay, falseAlarms, shelves, logbook.batchRecords(plant->id));
     if (isJson_)
         print(jsonOf(answer), out);

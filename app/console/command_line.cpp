@@ -16,12 +16,33 @@ const Options::Option* optionNamed(const Options& options, const std::string& wo
     return found == options.allOptions().end() ? nullptr : &*found;
 }
 
+bool isOptionLike(const std::string& word) {
+    return word.starts_with("--") && word.size() > 2;
+}
+
+/// A list's values, each as one word with its option, from the word behind the option on. The last word that was taken.
+std::size_t joinList(const Options::Option& option, const std::vector<std::string>& words, std::size_t at,
+                     std::vector<std::string>& joined) {
+    if (at + 1 == words.size() || isOptionLike(words[at + 1])) joined.push_back(option.name);
+    for (; at + 1 < words.size() && !isOptionLike(words[at + 1]); ++at) {
+        if (words[at + 1].empty())
+            joined.insert(joined.end(), {option.name, ""});
+        else
+            joined.push_back(option.name + "=" + words[at + 1]);
+    }
+    return at;
+}
+
 /// An option and its value as one word, so that a value that begins with a minus sign isn't taken for an option. But an empty
 /// value stays a word of its own: with nothing behind its sign of equality, an option would take the next word.
 std::vector<std::string> withValuesJoined(const Options& options, const std::vector<std::string>& words) {
     std::vector<std::string> joined;
     for (std::size_t i = 0; i < words.size(); ++i) {
         const Options::Option* option = optionNamed(options, words[i]);
+        if (option != nullptr && option->targets != nullptr && words[i] == option->name) {
+            i = joinList(*option, words, i, joined);
+            continue;
+        }
         const bool takesNext =
             option != nullptr && option->target != nullptr && words[i] == option->name && i + 1 < words.size();
         if (option != nullptr && option->target != nullptr && words[i] == option->name + "=") {
@@ -41,13 +62,15 @@ void declareTo(CLI::App& app, const Options& options) {
     app.set_help_flag();
     for (const Options::Argument& argument : options.allArguments()) {
         if (argument.target != nullptr)
-            app.add_option(argument.name, *argument.target)->required();
+            app.add_option(argument.name, *argument.target)->required(!argument.isOptional);
         else
             app.add_option(argument.name, *argument.targets)->required();
     }
     for (const Options::Option& option : options.allOptions()) {
         if (option.target != nullptr)
             app.add_option(option.name, *option.target);
+        else if (option.targets != nullptr)
+            app.add_option(option.name, *option.targets)->allow_extra_args(false);
         else
             app.add_flag(option.name, *option.isGiven);
     }
@@ -66,7 +89,8 @@ std::string complaintAbout(const Options& options, const std::vector<std::string
     for (std::size_t i = 0; i < words.size(); ++i) {
         const std::string& word = words[i];
         const Options::Option* option = optionNamed(options, word);
-        if (option != nullptr && option->target != nullptr && word == option->name && ++i == words.size())
+        const bool isBare = option != nullptr && option->takesValue() && word == option->name;
+        if (isBare && (++i == words.size() || (option->targets != nullptr && !words[i].empty())))
             return filled(tr("%1 needs a value behind it: %1 %2."), {option->name, option->value});
         if (option != nullptr) continue;
         if (word.starts_with("-") && word.size() > 1)
@@ -76,7 +100,7 @@ std::string complaintAbout(const Options& options, const std::vector<std::string
         if (++byPlace > options.allArguments().size() && !takesMore)
             return filled(tr("\"%1\" is one argument too many."), {word});
     }
-    if (byPlace < options.allArguments().size())
+    if (byPlace < options.allArguments().size() && !options.allArguments()[byPlace].isOptional)
         return filled(tr("%1 is missing."), {options.allArguments()[byPlace].name});
     return tr("An option is given twice.");
 }
@@ -93,14 +117,15 @@ std::optional<std::string> readCommandLine(const Options& options, const std::ve
         return complaintAbout(options, joined);
     }
     for (const Options::Option& option : options.allOptions())
-        if (option.isNeeded && !*option.target) return filled(tr("%1 %2 is missing."), {option.name, option.value});
+        if (option.isMissing()) return filled(tr("%1 %2 is missing."), {option.name, option.value});
     return {};
 }
 
 std::string usageOf(const std::string& command, const Options& options) {
     std::string usage = command;
     for (const Options::Argument& argument : options.allArguments())
-        usage += " " + argument.name + (argument.targets != nullptr ? "..." : "");
+        usage += (argument.isOptional ? " [" : " ") + argument.name + (argument.targets != nullptr ? "..." : "") +
+                 (argument.isOptional ? "]" : "");
     for (const Options::Option& option : options.allOptions())
         usage += (option.isNeeded ? " " : " [") + option.name + (option.value.empty() ? "" : " " + option.value) +
                  (option.isNeeded ? "" : "]");

@@ -16,8 +16,10 @@
 #include "app/console/history_command.h"
 #include "app/console/import_command.h"
 #include "app/console/labels_command.h"
+#include "app/console/power_command.h"
 #include "app/console/print_command.h"
 #include "app/console/rates_command.h"
+#include "app/console/stick_command.h"
 #include "app/console/verify_command.h"
 #include "app/console/words.h"
 
@@ -37,6 +39,8 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     commands.push_back(std::make_unique<DueCommand>());
     commands.push_back(std::make_unique<ChartCommand>());
     commands.push_back(std::make_unique<CompareCommand>());
+    commands.push_back(std::make_unique<StickCommand>());
+    commands.push_back(std::make_unique<PowerCommand>());
     commands.push_back(std::make_unique<PrintCommand>());
     commands.push_back(std::make_unique<LabelsCommand>());
     commands.push_back(std::make_unique<VerifyCommand>());

@@ -2,6 +2,7 @@
 #include "app/console/due_command.h"
 
 #include "app/console/arguments.h"
+#include "app/console/calendar_output.h"
 #include "app/console/json_text.h"
 #include "app/console/open_logbook.h"
 #include "app/console/text_table.h"
@@ -83,17 +84,29 @@ std::string DueCommand::summary() const {
 void DueCommand::declare(Options& options) {
     options.argument("LOG", tr("the logbook"), file_);
     options.option("--on", "DATE", tr("the day, such as 2026-03-14 (today)"), on_);
+    options.option("--ics", "FILE.ics",
+                   tr("write the next look at every open batch for calendars; an older file is replaced"), ics_);
     options.flag("--json", tr("for machines"), isJson_);
 }
 
-int DueCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream&) {
+int DueCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
+    if (ics_) requireCalendarName(*ics_);
     const core::Date on = on_ ? dateFrom("--on", *on_) : surroundings.today;
     const db::Logbook logbook = openToRead(file_, surroundings);
     const core::Shelves shelves = logbook.shelves();
     const std::vector<core::BatchLine> lines = logbook.batchLines();
     const std::vector<core::DueBatch> due = core::dueOn(on, lines, shelves);
+    if (ics_) {
+        const std::vector<report::CalendarDay> days = report::calendarOf(lines, shelves, on);
+        if (days.empty()) {
+            err << filled(tr("No batch in %1 is open, so there is no day to write to %2."), {file_, *ics_}) << '\n';
+            return Refused;
+        }
+        writeCalendar(*ics_, shelves.facts.name, days, surroundings);
+    }
     if (!isJson_) {
         printText(due, shelves, on, out);
+        if (ics_) out << filled(tr("Wrote the next look at every open batch to %1."), {*ics_}) << '\n';
         return Done;
     }
     Json json = {{"on", core::isoText(on)}, {"due", Json::array()}};

@@ -18,6 +18,7 @@ class DueCommand : public Command {
   private:
     std::string file_;
     std::optional<std::string> on_;
+    std::optional<std::string> ics_;
     bool isJson_{};
 };
 

@@ -15,6 +15,10 @@ class Options {
     void argument(const std::string& name, const std::string& meaning, std::string& target) {
         arguments_.push_back({name, meaning, &target, nullptr});
     }
+    /// By place, the last one; not needed.
+    void optionalArgument(const std::string& name, const std::string& meaning, std::string& target) {
+        arguments_.push_back({name, meaning, &target, nullptr, true});
+    }
     /// One or more, after all other arguments.
     void arguments(const std::string& name, const std::string& meaning, std::vector<std::string>& targets) {
         arguments_.push_back({name, meaning, nullptr, &targets});
@@ -28,6 +32,11 @@ class Options {
                       std::optional<std::string>& target) {
         options_.push_back({name, value, meaning, &target, nullptr, true});
     }
+    /// With one or more values behind it, up to the next option; or given several times. `value` reads as "X/N..." or "P1 P2".
+    void listOption(const std::string& name, const std::string& value, const std::string& meaning,
+                    std::vector<std::string>& targets, bool isNeeded = false) {
+        options_.push_back({name, value, meaning, nullptr, nullptr, isNeeded, &targets});
+    }
     void flag(const std::string& name, const std::string& meaning, bool& target) {
         options_.push_back({name, {}, meaning, nullptr, &target, false});
     }
@@ -37,6 +46,7 @@ class Options {
         std::string meaning;
         std::string* target{};
         std::vector<std::string>* targets{};  // the one or the other
+        bool isOptional{};
     };
     struct Option {
         std::string name;   // "--level"
@@ -45,6 +55,12 @@ class Options {
         std::optional<std::string>* target{};
         bool* isGiven{};
         bool isNeeded{};
+        std::vector<std::string>* targets{};
+
+        [[nodiscard]] bool takesValue() const { return target != nullptr || targets != nullptr; }
+        [[nodiscard]] bool isMissing() const {
+            return isNeeded && (targets != nullptr ? targets->empty() : !target->has_value());
+        }
     };
     [[nodiscard]] const std::vector<Argument>& allArguments() const { return arguments_; }
     [[nodiscard]] const std::vector<Option>& allOptions() const { return options_; }

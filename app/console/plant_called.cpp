@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/console/plant_called.h"
 
+#include <algorithm>
+
 #include "app/console/words.h"
 
 namespace console {
@@ -33,6 +35,14 @@ const core::Plant* plantCalled(const std::string& name, const core::Shelves& she
                 : filled(tr("--species is %1, which several plants are called: %2. Give the whole name of one."),
                          {shown(name), namesOf(plants)}))
         << '\n';
+    return nullptr;
+}
+
+const core::Method* methodCalled(const std::string& name, const core::Shelves& shelves, const std::string& file,
+                                 std::ostream& err) {
+    const auto found = std::ranges::find(shelves.methods, name, &core::Method::name);
+    if (found != shelves.methods.end()) return &*found;
+    err << filled(tr("There is no method %1 in %2."), {shown(name), file}) << '\n';
     return nullptr;
 }
 

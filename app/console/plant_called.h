@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A plant by what a person calls it on the command line.
+// A plant or a method by what a person calls it on the command line.
 #pragma once
 
 #include <ostream>
@@ -13,5 +13,9 @@ namespace console {
 /// so, naming the logbook's `file`.
 [[nodiscard]] const core::Plant* plantCalled(const std::string& name, const core::Shelves& shelves,
                                              const std::string& file, std::ostream& err);
+
+/// By its name. nullptr when there is none: `err` then says so.
+[[nodiscard]] const core::Method* methodCalled(const std::string& name, const core::Shelves& shelves,
+                                               const std::string& file, std::ostream& err);
 
 }  // namespace console

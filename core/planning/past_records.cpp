@@ -29,8 +29,9 @@ void setHorizon(PastRecords& records, const Shelves& shelves) {
 
 /// Of a batch that was left earlier, only the quick and the lost are known.
 bool isWatchedToTheEnd(const Course& course, int horizonDay) {
-    return course.fate.assessed > 0 &&
-           (course.fate.undecided == 0 || (!course.looks.empty() && course.looks.back().day >= horizonDay));
+    if (course.fate.assessed == 0) return false;
+    return course.fate.undecided <= mostUndecided * course.stuck() ||
+           (!course.looks.empty() && course.looks.back().day >= horizonDay);
 }
 
 PastRecords askedFor(PlantId plant, MethodId method, const Shelves& shelves) {

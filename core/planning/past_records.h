@@ -18,6 +18,9 @@ namespace core {
 /// The most that a reference band counts for: as if so many cuttings of one's own had been stuck, none of them in a tray with another.
 inline constexpr double mostBandCounts = 10;
 
+/// The share of a batch's cuttings that may be undecided when nobody looked at it any more; more of them would make the quick count for all.
+inline constexpr double mostUndecided = 0.1;
+
 struct PastRecords {
     PlantId plant{};
     MethodId method{};  // unset: all methods
@@ -41,7 +44,7 @@ struct PastRecords {
 /// Batches of the plant are picked out of `batches`; `spread` is the whole logbook's, pooledSpreadOf().
 ///
 /// The horizon is the plant's own limit; else the reference table's upper end of days to root or the logbook's horizon, whichever is later. A
-/// batch counts when it was watched to the horizon, or to the end of its last cutting: of a young one only the quick would be known. The band
+/// batch counts when it was watched to the horizon, or until hardly any cutting was undecided: of a young one only the quick would be known. The band
 /// becomes a beta distribution by ratePriorOfBand() and counts for mostBandCounts at most; without a band it is Jeffreys's.
 [[nodiscard]] PastRecords pastRecordsOf(PlantId plant, MethodId method, const Shelves& shelves,
                                         std::span<const BatchRecord> batches, const stats::PooledSpread& spread);

@@ -45,6 +45,26 @@ TEST(CommandLine, NamesWhatIsWrong) {
     EXPECT_THAT(console::readCommandLine(Line().options, {"a", "--day"}).value(), HasSubstr("--day needs a value"));
 }
 
+TEST(CommandLine, TakesAListUpToTheNextOption) {
+    struct ListLine : Line {
+        std::vector<std::string> counts;
+        ListLine() { options.listOption("--past", "X/N...", "counts", counts, true); }
+    };
+    ListLine line;
+    EXPECT_FALSE(console::readCommandLine(line.options, {"log", "--past", "1/2", "-3/4", "--json", "--past=5/6"}));
+    EXPECT_THAT(line.counts, testing::ElementsAre("1/2", "-3/4", "5/6"));
+    EXPECT_EQ(line.file, "log");
+    EXPECT_TRUE(line.isJson);
+    EXPECT_THAT(console::readCommandLine(ListLine().options, {"log"}).value(), HasSubstr("--past X/N... is missing"));
+    EXPECT_THAT(console::readCommandLine(ListLine().options, {"log", "--past"}).value(),
+                HasSubstr("--past needs a value"));
+    EXPECT_THAT(console::readCommandLine(ListLine().options, {"log", "--past", "--json"}).value(),
+                HasSubstr("--past needs a value"));
+    ListLine empty;
+    EXPECT_FALSE(console::readCommandLine(empty.options, {"log", "--past", ""}));
+    EXPECT_THAT(empty.counts, testing::ElementsAre(""));
+}
+
 TEST(CommandLine, ShowsTheUse) {
     EXPECT_EQ(console::usageOf("due", Line().options), "due LOG [--day D] [--json]");
     EXPECT_THAT(console::meaningsOf(Line().options), HasSubstr("  --day D  the day\n"));

@@ -35,14 +35,17 @@ TEST(PastRecords, CountBatchesThatWereWatchedToTheHorizonOrToTheEnd) {
         aBatch().stuck(20).looked(14, {.rooted = 5}).looked(35, {.rooted = 7}).build(),
         aBatch().stuck(10).looked(14, {.rooted = 6, .lost = 4}).build(),  // decided, if early
         aBatch().stuck(20).looked(14, {.rooted = 9}).build(),             // too young: only the quick are known
-        aBatch().stuck(20).build(), aBatch().of(support::deutzia).stuck(20).looked(40, {.rooted = 20}).build()};
+        aBatch().stuck(20).build(),
+        aBatch().stuck(20).looked(14, {.rooted = 9, .lost = 8}).build(),   // three of twenty still open
+        aBatch().stuck(20).looked(14, {.rooted = 10, .lost = 8}).build(),  // two: they are left out, the batch counts
+        aBatch().of(support::deutzia).stuck(20).looked(40, {.rooted = 20}).build()};
     const PastRecords records = pastOf(shelves, batches);
     EXPECT_EQ(records.horizonDay, 35);
-    ASSERT_EQ(records.batches.size(), 2U);
-    EXPECT_EQ(records.rooted, 18);
-    EXPECT_EQ(records.assessed, 30);
-    EXPECT_EQ(records.leftOut, 40);
-    ASSERT_EQ(records.past.batches.size(), 2U);
+    ASSERT_EQ(records.batches.size(), 3U);
+    EXPECT_EQ(records.rooted, 28);
+    EXPECT_EQ(records.assessed, 48);
+    EXPECT_EQ(records.leftOut, 62);
+    ASSERT_EQ(records.past.batches.size(), 3U);
     EXPECT_EQ(records.past.batches[0].successes, 12);
     EXPECT_EQ(records.past.batches[0].trials, 20);
 }
