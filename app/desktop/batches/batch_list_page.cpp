@@ -202,7 +202,7 @@ QWidget* BatchListPage::makeEmpty() {
 
 void BatchListPage::focusTable() {
     if (stack_->currentIndex() == 1) return emptyButton_->setFocus();
-    if (!table_->currentIndex().isValid() && model_->rowCount() > 0) table_->selectRow(0);
+    if (!table_->currentIndex().isValid() && model_->rowCount() > 0) chooseRow(*table_, 0);
     table_->setFocus(Qt::OtherFocusReason);
 }
 
@@ -285,9 +285,9 @@ void BatchListPage::keepCurrent(const std::function<void()>& change) {
     change();
     const int row = model_->rowOf(current);
     if (row >= 0)
-        table_->selectRow(row);
+        chooseRow(*table_, row);
     else if (model_->rowCount() > 0)
-        table_->selectRow(0);
+        chooseRow(*table_, 0);
 }
 
 }  // namespace desktop

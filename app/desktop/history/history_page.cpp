@@ -51,7 +51,7 @@ HistoryPage::HistoryPage(const PageContext& context, QWidget* parent)
 void HistoryPage::activated() {
     readAgain();
     table_->setFocus();
-    if (!table_->currentIndex().isValid()) table_->selectRow(0);
+    if (!table_->currentIndex().isValid()) chooseRow(*table_, 0);
 }
 
 void HistoryPage::readAgain() {

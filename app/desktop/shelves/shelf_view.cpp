@@ -14,6 +14,7 @@
 #include "app/desktop/shelves/merge_dialog.h"
 #include "app/desktop/shelves/shelf_model.h"
 #include "app/desktop/widgets/fault_label.h"
+#include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
 
@@ -56,7 +57,7 @@ void ShelfView::read() {
         model_->show({}, {});
         hasRead_ = false;
     }
-    if (!showThing(toShow) && model_->rowCount() > 0) table_->selectRow(0);
+    if (!showThing(toShow) && model_->rowCount() > 0) chooseRow(*table_, 0);
     showState();
     showCurrent();
 }
@@ -67,14 +68,14 @@ bool ShelfView::showThing(std::int64_t id) {
         filter_->clear();
     const int row = model_->rowOf(id);
     if (row < 0) return false;
-    table_->selectRow(row);
+    chooseRow(*table_, row);
     table_->scrollTo(model_->index(row, 0));
     return true;
 }
 
 void ShelfView::focusTable() {
     if (stack_->currentIndex() == 1) return emptyButton_->setFocus(Qt::OtherFocusReason);
-    if (!table_->currentIndex().isValid() && model_->rowCount() > 0) table_->selectRow(0);
+    if (!table_->currentIndex().isValid() && model_->rowCount() > 0) chooseRow(*table_, 0);
     table_->setFocus(Qt::OtherFocusReason);
 }
 

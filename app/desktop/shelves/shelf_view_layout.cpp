@@ -54,7 +54,7 @@ QWidget* ShelfView::makeTop() {
         const std::int64_t id = current ? current->id : 0;
         model_->setFilter(words);
         const int row = model_->rowOf(id);
-        if (model_->rowCount() > 0) table_->selectRow(std::max(0, row));
+        if (model_->rowCount() > 0) chooseRow(*table_, std::max(0, row));
         showState();
         showCurrent();
     });

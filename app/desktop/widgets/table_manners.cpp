@@ -51,4 +51,12 @@ void giveTableManners(QTableView& table) {
     new RowHeights(table);
 }
 
+void chooseRow(QTableView& table, int row) {
+    const QHeaderView& columns = *table.horizontalHeader();
+    for (int place = 0; place < columns.count(); ++place) {
+        const int column = columns.logicalIndex(place);
+        if (!columns.isSectionHidden(column)) return table.setCurrentIndex(table.model()->index(row, column));
+    }
+}
+
 }  // namespace desktop

@@ -8,5 +8,7 @@ class QTableView;
 namespace desktop {
 
 void giveTableManners(QTableView& table);
+/// Makes this row the current one, by the first column that is shown. QTableView::selectRow() finds none where one reads from right to left.
+void chooseRow(QTableView& table, int row);
 
 }  // namespace desktop
