@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/main_window.h"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDateTime>
 #include <QDialog>
@@ -43,6 +44,11 @@ QScrollArea* scrolling(QWidget* content, QWidget* parent) {
     frame->setFrameShape(QFrame::NoFrame);
     frame->setFocusPolicy(Qt::NoFocus);
     frame->setWidget(content);
+    // By itself it follows Tab within the page, but not Tab into it. Where the mouse went can be seen already.
+    QObject::connect(qApp, &QApplication::focusChanged, frame, [frame](QWidget*, QWidget* now) {
+        if (now && frame->isAncestorOf(now) && QApplication::mouseButtons() == Qt::NoButton)
+            frame->ensureWidgetVisible(now);
+    });
     return frame;
 }
 

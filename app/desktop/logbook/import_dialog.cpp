@@ -52,6 +52,7 @@ ImportDialog::ImportDialog(const PageContext& context, const QString& folder, QW
     buttons->addStretch(1);
     buttons->addWidget(cancel_);
     buttons->addWidget(bringIn_);
+    setTabOrder(cancel_, bringIn_);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(sentence_);
     layout->addWidget(progress_);

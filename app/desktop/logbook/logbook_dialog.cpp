@@ -36,7 +36,7 @@ LogbookDialog::LogbookDialog(const PageContext& context, const core::LogbookFact
     grower_->setObjectName("logbookGrower");
     auto* form = new QFormLayout(this);
     addRow(form, tr("&Name"), name_, "Name");
-    addRow(form, tr("&Grower"), grower_, "Grower", tr("as it stands on print-outs"));
+    addRow(form, tr("&Grower"), grower_, "Grower", {}, tr("as it stands on print-outs"));
     addFileRow(form);
     addUnitRows(form);
     form->addRow(quietLabelSaying(tr("All of this can be changed later, in the settings.")));
@@ -52,10 +52,10 @@ void LogbookDialog::addUnitRows(QFormLayout* form) {
     addRow(form, tr("&Temperature in"), temperature_, "Temperature");
     ec_->setObjectName("logbookEc");
     offerUnits(*ec_, before_.units.ec);
-    addRow(form, tr("&EC in"), ec_, "EC", tr("ppm: as your meter\u2019s scale says"));
+    addRow(form, tr("&EC in"), ec_, "EC", {}, tr("ppm: as your meter\u2019s scale says"));
     currency_->setObjectName("logbookCurrency");
     currency_->setMaximumWidth(rootLength_->maximumWidth());
-    addRow(form, tr("C&urrency"), currency_, "Currency", tr("its three letters, such as EUR or USD"));
+    addRow(form, tr("C&urrency"), currency_, "Currency", {}, tr("its three letters, such as EUR or USD"));
     paper_->setObjectName("logbookPaper");
     paper_->addItems({"A4", "Letter"});
     paper_->setCurrentText(QString::fromStdString(before_.paper));
@@ -67,7 +67,7 @@ void LogbookDialog::addUnitRows(QFormLayout* form) {
 }
 
 void LogbookDialog::addRow(QFormLayout* form, const QString& label, QWidget* editor, const QString& field,
-                           const QString& after) {
+                           const QString& after, const QString& hint) {
     auto* fault = new FaultLabel(this);
     auto* line = new QHBoxLayout;
     line->addWidget(editor);
@@ -75,6 +75,7 @@ void LogbookDialog::addRow(QFormLayout* form, const QString& label, QWidget* edi
     if (editor->maximumWidth() < QWIDGETSIZE_MAX || qobject_cast<QComboBox*>(editor)) line->addStretch(1);
     auto* cell = new QVBoxLayout;
     cell->addLayout(line);
+    if (!hint.isEmpty()) cell->addWidget(quietLabelSaying(hint));
     cell->addWidget(fault);
     auto* name = new QLabel(label, this);
     name->setBuddy(editor);
@@ -117,6 +118,7 @@ void LogbookDialog::addButtons(QFormLayout* form) {
     buttons->addStretch(1);
     buttons->addWidget(cancel);
     buttons->addWidget(done);
+    setTabOrder(cancel, done);
     form->addRow(rest);
     form->addRow(buttons);
 }

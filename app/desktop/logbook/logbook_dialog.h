@@ -32,7 +32,7 @@ class LogbookDialog : public QDialog {
 
   private:
     void addRow(QFormLayout* form, const QString& label, QWidget* editor, const QString& field,
-                const QString& after = {});
+                const QString& after = {}, const QString& hint = {});
     void addFileRow(QFormLayout* form);
     void addUnitRows(QFormLayout* form);
     void addButtons(QFormLayout* form);

@@ -21,11 +21,13 @@ RestoreDialog::RestoreDialog(std::vector<db::BackupFile> backups, QWidget* paren
     setObjectName("restoreDialog");
     setWindowTitle(tr("Restore a backup"));
     list_->setObjectName("restoreList");
+    list_->setAccessibleName(tr("Backups"));
     for (const db::BackupFile& backup : backups_) {
         auto* item = new QListWidgetItem(momentText(backup.madeAt), list_);
         item->setToolTip(QString::fromStdString(backup.file.string()));
     }
     list_->setCurrentRow(0);
+    list_->setMinimumWidth(list_->sizeHintForColumn(0) + fontMetrics().height() * 2);
     auto* label = new QLabel(backups_.empty() ? tr("This logbook has no backup yet. File > Back up now makes one.")
                                               : tr("&Backups, newest first"),
                              this);
@@ -45,6 +47,7 @@ RestoreDialog::RestoreDialog(std::vector<db::BackupFile> backups, QWidget* paren
     buttons->addStretch(1);
     buttons->addWidget(cancel);
     buttons->addWidget(restore);
+    setTabOrder(cancel, restore);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(label);
     layout->addWidget(list_);

@@ -6,6 +6,8 @@
 #include <QKeyEvent>
 #include <QLabel>
 
+#include "app/desktop/names/mnemonic.h"
+
 namespace desktop {
 
 DateEdit::DateEdit(core::Date today, QWidget* parent)
@@ -54,6 +56,14 @@ void DateEdit::lookAhead() {
 void DateEdit::setDayZero(std::optional<core::Date> stuckOn) {
     dayZero_ = stuckOn;
     showDay();
+}
+
+void DateEdit::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (!line_->accessibleName().isEmpty()) return;
+    // A screen reader comes to the field within, and takes a label for it only from among its own siblings.
+    for (const QLabel* label : window()->findChildren<QLabel*>())
+        if (label->buddy() == this || label->buddy() == line_) line_->setAccessibleName(withoutMnemonic(label->text()));
 }
 
 bool DateEdit::eventFilter(QObject* watched, QEvent* event) {

@@ -34,6 +34,7 @@ class DateEdit : public QWidget {
     void dateChanged();
 
   protected:
+    void showEvent(QShowEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
