@@ -101,9 +101,9 @@ void MainMenus::addView() {
     }
     menu->addSeparator();
     back_ = add(menu, "viewBack", tr("&Back"), "Alt+Left", [this] { window_.goBack(); });
-    back_->setIcon(icon("back"));
+    back_->setIcon(icon(window_.isRightToLeft() ? "forward" : "back"));
     forward_ = add(menu, "viewForward", tr("For&ward"), "Alt+Right", [this] { window_.goForward(); });
-    forward_->setIcon(icon("forward"));
+    forward_->setIcon(icon(window_.isRightToLeft() ? "back" : "forward"));
     menu->addSeparator();
     add(menu, "viewPageList", tr("Page &list"), "F9", [this] { window_.togglePageList(); });
     add(menu, "viewFullScreen", tr("&Full screen"), "F11", [this] { window_.toggleFullScreen(); });
@@ -136,7 +136,7 @@ void MainMenus::addLooks(QMenu* view) {
 void MainMenus::addHelp() {
     QMenu* menu = window_.menuBar()->addMenu(tr("&Help"));
     add(menu, "helpKeys", tr("&Keyboard list"), "Ctrl+?; Ctrl+Shift+/",
-        [this] { showKeyboardList(actionsWithKeys(), &window_); });
+        [this] { showKeyboardList(*window_.menuBar(), &window_); });
     add(menu, "helpAbout", tr("&About Strikebook"), {}, [this] { showAbout(&window_); });
 }
 
@@ -166,14 +166,6 @@ void MainMenus::refresh() {
     forward_->setEnabled(workspace.hasLogbook() && window_.hasWayForward());
     const Page* page = window_.currentPage();
     print_->setEnabled(page && page->sheet());
-}
-
-QList<QAction*> MainMenus::actionsWithKeys() const {
-    QList<QAction*> actions;
-    for (QAction* menu : window_.menuBar()->actions())
-        for (QAction* action : menu->menu()->actions())
-            if (!action->shortcut().isEmpty()) actions << action;
-    return actions;
 }
 
 }  // namespace desktop

@@ -19,9 +19,6 @@ class MainMenus : public QObject {
   public:
     explicit MainMenus(MainWindow& window);
 
-    /// Every action with a shortcut, for the keyboard list.
-    [[nodiscard]] QList<QAction*> actionsWithKeys() const;
-
   private:
     using Doing = std::function<void()>;
     QAction* add(QMenu* menu, const QString& name, const QString& text, const QString& keys, Doing doing);

@@ -52,10 +52,12 @@ QWidget* MainWindow::makeHead() {
 }
 
 void MainWindow::makeWay(QWidget* head) {
-    back_ = wayButton("wayBack", "back", tr("Back"), head);
+    // Where one reads from right to left, what was before lies at the right.
+    const bool isMirrored = isRightToLeft();
+    back_ = wayButton("wayBack", isMirrored ? "forward" : "back", tr("Back"), head);
     back_->setToolTip(
         tr("Back to what was in front before (%1)").arg(QKeySequence("Alt+Left").toString(QKeySequence::NativeText)));
-    forward_ = wayButton("wayForward", "forward", tr("Forward"), head);
+    forward_ = wayButton("wayForward", isMirrored ? "back" : "forward", tr("Forward"), head);
     forward_->setToolTip(tr("Forward again (%1)").arg(QKeySequence("Alt+Right").toString(QKeySequence::NativeText)));
     connect(back_, &QToolButton::clicked, this, &MainWindow::goBack);
     connect(forward_, &QToolButton::clicked, this, &MainWindow::goForward);

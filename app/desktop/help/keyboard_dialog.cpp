@@ -1,144 +1,130 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/help/keyboard_dialog.h"
 
-#include <QAction>
-#include <QCoreApplication>
-#include <QDialog>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenuBar>
 #include <QPushButton>
-#include <QTableWidget>
+#include <QTreeWidget>
 #include <QVBoxLayout>
-#include <array>
-#include <utility>
 
-#include "app/desktop/names/mnemonic.h"
+#include "app/desktop/names/text_labels.h"
+#include "app/plot/number_text.h"
 
 namespace desktop {
 
-namespace {
-
-QString inKeyboardList(const char* text) {
-    return QCoreApplication::translate("desktop::KeyboardList", text);
+KeyboardDialog::KeyboardDialog(std::vector<KeyLine> lines, QWidget* parent)
+    : QDialog(parent),
+      lines_(std::move(lines)),
+      search_(new QLineEdit(this)),
+      list_(new QTreeWidget(this)),
+      count_(quietLabel(QStringLiteral("keyboardCount"))) {
+    setObjectName(QStringLiteral("keyboardDialog"));
+    setWindowTitle(tr("Keyboard list"));
+    build();
+    fill();
+    showMatches();
+    resize(fontMetrics().averageCharWidth() * 110, fontMetrics().height() * 34);
 }
 
-/// Keys that belong to a table or a field and so to no menu.
-constexpr std::array keysInPlace{
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "letters, digits"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList",
-                                "Where no field has the focus: begin to find; a scanned label opens its batch")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Up, Down, Enter"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Find: choose in the list, open")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Esc"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList",
-                                "Back out of the innermost thing; Find: clear it and go back to where the focus was")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tab"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Leave a table for what comes next")},
-    std::pair{
-        QT_TRANSLATE_NOOP("desktop::KeyboardList", "Enter"),
-        QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tables: open or change the row. Readings: go to the next field")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "F2"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tables: change the row or cell")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Delete"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList",
-                                "Checks and other entries, photos, shelves: delete. Session: empty the cell")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Insert"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Shelves: a new row")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+C"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Tables: copy the rows with their headings")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+V"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Batch: add the photo that was copied")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Shift+F10"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList",
-                                "Batches: the menu of columns. Map of positions: the list of states")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Up, Down"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Date fields: one day on or back")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+Return"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Round, session and map of positions: save")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "12  =12  +3  -2  -2r  w2"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList",
-                                "Round: a plain number as the switch says, rooted in all, newly rooted, lost, lost "
-                                "with its cause, withdrawn")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "*  Space  .  /"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Round: nothing new (both), close the batch, a note")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "\""),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Session: as in the row above")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Ctrl+Delete"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Session: take the row out")},
-    std::pair{
-        QT_TRANSLATE_NOOP("desktop::KeyboardList", "R  L  W  U"),
-        QT_TRANSLATE_NOOP("desktop::KeyboardList",
-                          "Map of positions: rooted, lost, withdrawn, undecided; a letter of a cause: lost to it")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "Arrows, Home, End"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList",
-                                "Map of positions: one on, ends of the row; with Shift select a block; Ctrl and an "
-                                "arrow: the next undecided one")},
-    std::pair{QT_TRANSLATE_NOOP("desktop::KeyboardList", "/"),
-              QT_TRANSLATE_NOOP("desktop::KeyboardList", "Map of positions: go to a position by its name")},
-};
-
-void addKeys(QTableWidget* table, const QString& keys, const QString& what) {
-    const int row = table->rowCount();
-    table->insertRow(row);
-    table->setItem(row, 0, new QTableWidgetItem(keys));
-    table->setItem(row, 1, new QTableWidgetItem(what));
-}
-
-QTableWidget* keyTable(const QList<QAction*>& actions, QWidget* parent) {
-    auto* table = new QTableWidget(0, 2, parent);
-    table->setObjectName("keyboardTable");
-    table->setAccessibleName(inKeyboardList("Keys"));
-    table->setHorizontalHeaderLabels({inKeyboardList("Keys"), inKeyboardList("What they do")});
-    for (const QAction* action : actions)
-        addKeys(table, QKeySequence::listToString(action->shortcuts(), QKeySequence::NativeText),
-                withoutMnemonic(action->text()));
-    for (const auto& [keys, what] : keysInPlace) addKeys(table, inKeyboardList(keys), inKeyboardList(what));
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setTabKeyNavigation(false);
-    table->setShowGrid(false);
-    table->setWordWrap(false);
-    table->verticalHeader()->hide();
-    table->horizontalHeader()->setStretchLastSection(true);
-    table->resizeColumnsToContents();
-    return table;
-}
-
-void showMatches(QTableWidget* table, const QString& sought) {
-    for (int row = 0; row < table->rowCount(); ++row) {
-        const bool matches = table->item(row, 0)->text().contains(sought, Qt::CaseInsensitive) ||
-                             table->item(row, 1)->text().contains(sought, Qt::CaseInsensitive);
-        table->setRowHidden(row, !matches);
-    }
-}
-
-}  // namespace
-
-void showKeyboardList(const QList<QAction*>& actions, QWidget* window) {
-    auto* dialog = new QDialog(window);
-    dialog->setObjectName("keyboardDialog");
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(inKeyboardList("Keyboard list"));
-    auto* table = keyTable(actions, dialog);
-    auto* filter = new QLineEdit(dialog);
-    filter->setObjectName("keyboardFilter");
-    auto* label = new QLabel(inKeyboardList("&Find"), dialog);
-    label->setBuddy(filter);
-    auto* close = new QPushButton(inKeyboardList("Close"), dialog);
-    close->setObjectName("keyboardClose");
-    QObject::connect(filter, &QLineEdit::textChanged, table,
-                     [table](const QString& sought) { showMatches(table, sought); });
-    QObject::connect(close, &QPushButton::clicked, dialog, &QDialog::accept);
+void KeyboardDialog::build() {
+    search_->setObjectName(QStringLiteral("keyboardSearch"));
+    search_->setClearButtonEnabled(true);
+    search_->installEventFilter(this);
+    connect(search_, &QLineEdit::textChanged, this, &KeyboardDialog::showMatches);
+    auto* label = new QLabel(tr("&Search keys and what they do"), this);
+    label->setBuddy(search_);
+    list_->setObjectName(QStringLiteral("keyboardTable"));
+    list_->setAccessibleName(tr("Keys"));
+    list_->setHeaderLabels({tr("Keys"), tr("What they do")});
+    list_->setRootIsDecorated(false);
+    list_->setItemsExpandable(false);
+    list_->setAllColumnsShowFocus(true);
+    list_->setTabKeyNavigation(false);
+    list_->installEventFilter(this);
+    auto* close = new QPushButton(tr("&Close"), this);
+    close->setObjectName(QStringLiteral("keyboardClose"));
+    close->setAutoDefault(false);  // Enter in the search leads to the list
+    connect(close, &QPushButton::clicked, this, &QDialog::accept);
 
     auto* top = new QHBoxLayout;
     top->addWidget(label);
-    top->addWidget(filter);
-    auto* layout = new QVBoxLayout(dialog);
+    top->addWidget(search_, 1);
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(count_, 1);
+    foot->addWidget(close);
+    auto* layout = new QVBoxLayout(this);
     layout->addLayout(top);
-    layout->addWidget(table);
-    layout->addWidget(close, 0, Qt::AlignRight);
-    dialog->resize(dialog->fontMetrics().averageCharWidth() * 110, dialog->fontMetrics().height() * 34);
+    layout->addWidget(list_, 1);
+    layout->addLayout(foot);
+}
+
+void KeyboardDialog::fill() {
+    QTreeWidgetItem* place = nullptr;
+    for (const KeyLine& line : lines_) {
+        if (place == nullptr || place->text(0) != line.place) {
+            place = new QTreeWidgetItem(list_, {line.place});
+            QFont bold = list_->font();
+            bold.setBold(true);
+            place->setFont(0, bold);
+            place->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+            place->setFirstColumnSpanned(true);
+            place->setExpanded(true);
+        }
+        auto* item = new QTreeWidgetItem(place, {line.keys, line.what});
+        for (const int column : {0, 1}) item->setToolTip(column, item->text(column));
+    }
+    list_->resizeColumnToContents(0);
+}
+
+void KeyboardDialog::showMatches() {
+    int shown = 0;
+    auto line = lines_.cbegin();
+    for (int place = 0; place < list_->topLevelItemCount(); ++place) {
+        QTreeWidgetItem* group = list_->topLevelItem(place);
+        int inGroup = 0;
+        for (int row = 0; row < group->childCount(); ++row, ++line) {
+            const bool isShown = matches(*line, search_->text());
+            group->child(row)->setHidden(!isShown);
+            inGroup += isShown ? 1 : 0;
+        }
+        group->setHidden(inGroup == 0);
+        shown += inGroup;
+    }
+    const QString all = plot::countText(static_cast<int>(lines_.size()));
+    count_->setText(shown == 0 ? tr("No key does that. Esc clears the search.")
+                               : tr("%1 of %2 lines").arg(plot::countText(shown), all));
+}
+
+void KeyboardDialog::goToList() {
+    for (QTreeWidgetItem* item = list_->topLevelItem(0); item != nullptr; item = list_->itemBelow(item))
+        if (item->parent() != nullptr && !item->isHidden()) {
+            list_->setCurrentItem(item);
+            break;
+        }
+    list_->setFocus(Qt::OtherFocusReason);
+}
+
+bool KeyboardDialog::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) return QDialog::eventFilter(watched, event);
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (watched == search_ && (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Down)) {
+        goToList();
+        return true;
+    }
+    if (key == Qt::Key_Escape && !search_->text().isEmpty()) {
+        search_->clear();
+        search_->setFocus(Qt::OtherFocusReason);
+        return true;
+    }
+    return QDialog::eventFilter(watched, event);
+}
+
+void showKeyboardList(const QMenuBar& menus, QWidget* window) {
+    auto* dialog = new KeyboardDialog(keyLines(menus), window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
 

@@ -1,15 +1,41 @@
 // SPDX-License-Identifier: MIT
-// Every key that does something, in one list that can be searched: the menus' own shortcuts and those that live inside tables.
+// Every key that does something, by the place where it does it, in one list that can be searched.
 #pragma once
 
-#include <QList>
+#include <QDialog>
+#include <vector>
 
-class QAction;
-class QWidget;
+#include "app/desktop/help/key_list.h"
+
+class QLabel;
+class QLineEdit;
+class QMenuBar;
+class QTreeWidget;
 
 namespace desktop {
 
-/// Opens without blocking; closes with Esc.
-void showKeyboardList(const QList<QAction*>& actions, QWidget* window);
+class KeyboardDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    explicit KeyboardDialog(std::vector<KeyLine> lines, QWidget* parent = nullptr);
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    void build();
+    void fill();
+    void showMatches();
+    void goToList();
+
+    std::vector<KeyLine> lines_;
+    QLineEdit* search_;
+    QTreeWidget* list_;
+    QLabel* count_;
+};
+
+/// Opens it without blocking; it deletes itself when it closes.
+void showKeyboardList(const QMenuBar& menus, QWidget* window);
 
 }  // namespace desktop

@@ -43,8 +43,11 @@ SettingsDialog::SettingsDialog(const PageContext& context, Appearance& appearanc
     layout->addWidget(buttons);
     // What the menu of the window behind would do; in a field its own typing goes back first.
     Workspace& workspace = context.workspace;
-    connect(new QShortcut(QKeySequence::Undo, this), &QShortcut::activated, this, [&workspace] { workspace.undo(); });
-    connect(new QShortcut(QKeySequence::Redo, this), &QShortcut::activated, this, [&workspace] { workspace.redo(); });
+    connect(new QShortcut(QKeySequence("Ctrl+Z"), this), &QShortcut::activated, this,
+            [&workspace] { workspace.undo(); });
+    for (const char* keys : {"Ctrl+Shift+Z", "Ctrl+Y"})
+        connect(new QShortcut(QKeySequence(keys), this), &QShortcut::activated, this,
+                [&workspace] { workspace.redo(); });
     resize(fontMetrics().averageCharWidth() * 100, fontMetrics().height() * 42);
 }
 
