@@ -61,14 +61,6 @@ void CheckDialog::build() {
     restFault_ = new FaultLabel;
     marks_.setRest(restFault_);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    auto* agreed = buttons->addButton(draft_.check.id.isSet() ? tr("Save check") : tr("Record check"),
-                                      QDialogButtonBox::AcceptRole);
-    agreed->setObjectName(QStringLiteral("saveCheck"));
-    agreed->setDefault(true);
-    connect(buttons, &QDialogButtonBox::accepted, this, &CheckDialog::agree);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-
     auto* days = new QHBoxLayout;
     days->addWidget(dayLabel);
     days->addWidget(day_);
@@ -91,6 +83,14 @@ void CheckDialog::build() {
     layout->addWidget(restFault_);
     layout->addWidget(inWords_);
     layout->addStretch();
+    // Only now: before the fields are laid out Tab would leave out the first of them.
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    auto* agreed = buttons->addButton(draft_.check.id.isSet() ? tr("Save check") : tr("Record check"),
+                                      QDialogButtonBox::AcceptRole);
+    agreed->setObjectName(QStringLiteral("saveCheck"));
+    agreed->setDefault(true);
+    connect(buttons, &QDialogButtonBox::accepted, this, &CheckDialog::agree);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     layout->addWidget(buttons);
     widgets_.front().line->setFocus();
 }

@@ -48,13 +48,14 @@ void MethodDialog::build() {
     auto* columns = new QHBoxLayout;
     columns->addWidget(titles_);
     columns->addWidget(text_, 1);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    // Before the buttons are made: else Tab leaves out the first of them.
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(columns, 1);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     auto* copy = buttons->addButton(tr("&Copy the page"), QDialogButtonBox::ActionRole);
     copy->setObjectName(QStringLiteral("methodCopy"));
     connect(copy, &QPushButton::clicked, this, &MethodDialog::copy);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* layout = new QVBoxLayout(this);
-    layout->addLayout(columns, 1);
     layout->addWidget(buttons);
     resize(fontMetrics().averageCharWidth() * 130, fontMetrics().height() * 34);
 }

@@ -38,15 +38,16 @@ CorrectReadingsDialog::CorrectReadingsDialog(std::vector<core::Reading> readings
     scroll->setWidget(content);
     scroll->setMinimumWidth(content->sizeHint().width() + fontMetrics().height() * 2);
     scroll->setMinimumHeight(std::min(content->sizeHint().height(), fontMetrics().height() * 22));
+    // Before the buttons are made: else Tab leaves out the first of them.
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(scroll, 1);
+    layout->addWidget(fault_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed = buttons->addButton(tr("Save readings"), QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("saveReadings"));
     agreed->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &CorrectReadingsDialog::agree);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(scroll, 1);
-    layout->addWidget(fault_);
     layout->addWidget(buttons);
     rows_.front().field->line()->setFocus();
     rows_.front().field->line()->selectAll();

@@ -53,12 +53,13 @@ void MergeDialog::build() {
     form->addRow(tr("What stays"), oneStays_);
     form->addRow(QString(), otherStays_);
 
+    // Before the buttons are made: else Tab leaves out the first of them.
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(form);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed = buttons->addButton(tr("&Merge"), QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("mergeAgree"));
     agreed->setDefault(true);
-    auto* layout = new QVBoxLayout(this);
-    layout->addLayout(form);
     layout->addSpacing(fontMetrics().height() / 2);
     layout->addWidget(words_);
     layout->addWidget(quietLabelSaying(tr("It is done at once; Undo takes it back.")));

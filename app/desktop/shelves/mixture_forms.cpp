@@ -30,8 +30,9 @@ RowsEdit* addComponents(ThingForm& form, const core::Medium& medium) {
     std::vector<QStringList> lines;
     for (const core::MediumComponent& component : medium.components)
         lines.push_back({QString::fromStdString(component.name), plot::amountText(component.parts)});
-    components->setLines(lines);
+    // First its place, then its lines: their order for Tab is lost when they move to another window.
     form.addEditor({FormWords::tr("Components"), componentsField, "components"}, components);
+    components->setLines(lines);
     QObject::connect(components, &RowsEdit::changed, &form, [&form] { form.touch(componentsField); });
     return components;
 }

@@ -58,8 +58,9 @@ RowsEdit* addAuxins(ThingForm& form, const core::Treatment& treatment) {
     for (const core::Auxin& auxin : treatment.auxins)
         lines.push_back({QString::fromStdString(auxin.name), auxinForms()[auxin.form == core::AuxinForm::Salt ? 1 : 0],
                          plot::amountText(auxin.milligramsPerLitre)});
-    auxins->setLines(lines);
+    // First its place, then its lines: their order for Tab is lost when they move to another window.
     form.addEditor({FormWords::tr("Auxins"), auxinField, "auxins"}, auxins);
+    auxins->setLines(lines);
     QObject::connect(auxins, &RowsEdit::changed, &form, [&form] { form.touch(auxinField); });
     return auxins;
 }
