@@ -25,6 +25,17 @@ QString goesWithWords(const core::GoesWith& answer) {
     return words;
 }
 
+/// What is made later comes last to Tab; here it comes before `next`.
+void tabBefore(const QWidget& next, const QWidget& part) {
+    QWidget* before = next.previousInFocusChain();
+    while (before != &next && (before->focusPolicy() & Qt::TabFocus) == 0) before = before->previousInFocusChain();
+    for (QWidget* each : part.findChildren<QWidget*>())
+        if ((each->focusPolicy() & Qt::TabFocus) != 0) {
+            QWidget::setTabOrder(before, each);
+            before = each;
+        }
+}
+
 }  // namespace
 
 RecordsParts::RecordsParts(const PageContext& context, QWidget* parent)
@@ -56,6 +67,7 @@ void RecordsParts::show(const core::Comparison& comparison) {
         doses_.push_back(makePart(QStringLiteral("doseFigure%1").arg(doses_.size() + 1)));
         doseLayout_->addWidget(doses_.back().words);
         doseLayout_->addWidget(doses_.back().figure);
+        tabBefore(*goesWith_.words, *doses_.back().figure);
     }
     for (std::size_t i = 0; i < doses_.size(); ++i) {
         const bool isShown = i < comparison.doses.size();
