@@ -82,6 +82,20 @@ std::string namesOf(const std::vector<Options::Option>& options) {
     return names;
 }
 
+std::string needsValueText(const Options::Option& option) {
+    return filled(tr("%1 needs a value behind it: %1 %2."), {option.name, option.value});
+}
+
+/// A list without values, for which the parser would take what comes next.
+std::optional<std::string> complaintAboutLists(const Options& options, const std::vector<std::string>& words) {
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const Options::Option* option = optionNamed(options, words[i]);
+        if (option == nullptr || option->targets == nullptr || words[i] != option->name) continue;
+        if (i + 1 == words.size() || !words[i + 1].empty()) return needsValueText(*option);
+    }
+    return {};
+}
+
 /// The parser has said no; this finds out what it stumbled over, in our words.
 std::string complaintAbout(const Options& options, const std::vector<std::string>& words) {
     std::size_t byPlace = 0;
@@ -89,9 +103,8 @@ std::string complaintAbout(const Options& options, const std::vector<std::string
     for (std::size_t i = 0; i < words.size(); ++i) {
         const std::string& word = words[i];
         const Options::Option* option = optionNamed(options, word);
-        const bool isBare = option != nullptr && option->takesValue() && word == option->name;
-        if (isBare && (++i == words.size() || (option->targets != nullptr && !words[i].empty())))
-            return filled(tr("%1 needs a value behind it: %1 %2."), {option->name, option->value});
+        if (option != nullptr && option->takesValue() && word == option->name && ++i == words.size())
+            return needsValueText(*option);
         if (option != nullptr) continue;
         if (word.starts_with("-") && word.size() > 1)
             return options.allOptions().empty()
@@ -109,6 +122,7 @@ std::string complaintAbout(const Options& options, const std::vector<std::string
 
 std::optional<std::string> readCommandLine(const Options& options, const std::vector<std::string>& words) {
     const std::vector<std::string> joined = withValuesJoined(options, words);
+    if (auto complaint = complaintAboutLists(options, joined)) return complaint;
     CLI::App app;
     declareTo(app, options);
     try {
