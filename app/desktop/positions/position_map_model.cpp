@@ -5,113 +5,19 @@
 
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
-#include "core/plants/plant.h"
 
 namespace desktop {
-
-namespace {
-
-/// Cuttings in a medium stand in cells, those in water hang in holes. Only the picture depends on it.
-bool hangsInHoles(const core::Station& station, const std::vector<core::BatchRecord>& records,
-                  const core::Shelves& shelves) {
-    for (const core::BatchRecord& record : records)
-        if (const core::Medium* medium = core::find(shelves.media, record.batch.medium))
-            if (!medium->components.empty()) return false;
-    const core::Method* method = core::find(shelves.methods, station.method);
-    return method == nullptr || !QString::fromStdString(method->name).contains(QStringLiteral("tray"));
-}
-
-}  // namespace
 
 PositionMapModel::PositionMapModel(const Workspace& workspace, QObject* parent)
     : QAbstractTableModel(parent), workspace_(workspace) {}
 
 void PositionMapModel::show(const core::Station& station, const std::vector<core::BatchRecord>& records,
                             core::BatchId focus, const std::set<core::Position>& marked) {
-    const core::Shelves& shelves = workspace_.shelves();
-    const bool isSameLayout = station.rows == station_.rows && station.columns == station_.columns;
+    const bool isSameLayout = station.rows == map_.station.rows && station.columns == map_.station.columns;
     if (!isSameLayout) beginResetModel();
-    station_ = station;
-    keys_ = markKeysFor(shelves.lossCauses);
-    isRound_ = hangsInHoles(station, records, shelves);
-    contents_.assign(static_cast<std::size_t>(station.rows * station.columns), {});
-    for (const core::Position position : core::positionsFrom(station.blocked).value_or(std::vector<core::Position>()))
-        if (PlaceContent* content = contentAt(position)) content->isBlocked = true;
-    for (const Whose whose : {Whose::OfFocus, Whose::Standing, Whose::Gone})
-        for (const core::BatchRecord& record : records) place(record, focus, whose, marked);
+    map_ = plot::stationMap(station, records, focus, workspace_.shelves(), marked);
     if (!isSameLayout) return endResetModel();
-    if (!contents_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
-}
-
-void PositionMapModel::place(const core::BatchRecord& record, core::BatchId focus, Whose whose,
-                             const std::set<core::Position>& marked) {
-    const bool isOfFocus = record.batch.id == focus, isOther = focus.isSet() && !isOfFocus;
-    if (isOfFocus != (whose == Whose::OfFocus) || (!isOfFocus && record.batch.station != station_.id)) return;
-    if (isOther && whose == Whose::Gone) return;
-    const bool isClosed = core::isClosed(record.batch, core::tallyOf(record.batch, record.checks));
-    const core::Plant* plant = core::find(workspace_.shelves().plants, record.batch.plant);
-    for (const core::PositionState& state : core::positionStates(record)) {
-        PlaceContent* content = contentAt(state.position);
-        if (content == nullptr || content->batch.isSet()) continue;
-        // What was lost or taken away stands there no more; neither does a batch that was potted on.
-        const bool isGone = isClosed || (state.finding && state.finding->outcome != core::Outcome::Rooted);
-        if (whose == Whose::Standing && isGone) continue;
-        *content = {.isBlocked = content->isBlocked,
-                    .batch = record.batch.id,
-                    .code = QString::fromStdString(record.batch.code),
-                    .plant = plant == nullptr ? QString() : QString::fromStdString(core::fullName(*plant)),
-                    .stuckOn = record.batch.stuckOn,
-                    .finding = state.finding,
-                    .foundOn = state.foundOn,
-                    .isOther = isOther,
-                    .isMarked = marked.contains(state.position)};
-    }
-}
-
-PlaceContent* PositionMapModel::contentAt(core::Position position) {
-    if (position.row < 0 || position.row >= station_.rows || position.column < 0 || position.column >= station_.columns)
-        return nullptr;
-    return &contents_[static_cast<std::size_t>(position.row * station_.columns + position.column)];
-}
-
-const PlaceContent& PositionMapModel::at(core::Position position) const {
-    return contents_[static_cast<std::size_t>(position.row * station_.columns + position.column)];
-}
-
-plot::MapPlace PositionMapModel::placeAt(core::Position position) const {
-    const PlaceContent& content = at(position);
-    plot::MapPlace place{.isDimmed = content.isOther};
-    if (!content.batch.isSet()) {
-        place.state = content.isBlocked ? plot::PlaceState::Blocked : plot::PlaceState::Free;
-        return place;
-    }
-    place.state = plot::PlaceState::Undecided;
-    if (!content.finding) return place;
-    switch (content.finding->outcome) {
-        case core::Outcome::Rooted:
-            place.state = plot::PlaceState::Rooted;
-            break;
-        case core::Outcome::Lost:
-            place.state = plot::PlaceState::Lost;
-            break;
-        case core::Outcome::Withdrawn:
-            place.state = plot::PlaceState::Withdrawn;
-            break;
-    }
-    place.letter = letterFor(keys_, {.outcome = content.finding->outcome, .cause = content.finding->cause});
-    if (!content.isMarked) place.day = plot::countText(core::daysBetween(content.stuckOn, content.foundOn));
-    return place;
-}
-
-plot::PositionMap PositionMapModel::picture() const {
-    plot::PositionMap map{.rows = station_.rows,
-                          .columns = station_.columns,
-                          .isStaggered = station_.isStaggered,
-                          .isRound = isRound_,
-                          .places = {}};
-    for (int row = 0; row < station_.rows; ++row)
-        for (int column = 0; column < station_.columns; ++column) map.places.push_back(placeAt({row, column}));
-    return map;
+    if (!map_.contents.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
 }
 
 QString PositionMapModel::stateWords(const PlaceContent& content) const {
@@ -153,11 +59,11 @@ QString PositionMapModel::wordsFor(core::Position position) const {
 }
 
 int PositionMapModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : station_.rows;
+    return parent.isValid() ? 0 : map_.station.rows;
 }
 
 int PositionMapModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : station_.columns;
+    return parent.isValid() ? 0 : map_.station.columns;
 }
 
 QVariant PositionMapModel::data(const QModelIndex& index, int role) const {

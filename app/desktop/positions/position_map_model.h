@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "app/desktop/positions/mark_keys.h"
-#include "app/plot/position_map.h"
+#include "app/plot/station_map.h"
 #include "core/batch/position_rules.h"
 #include "core/records.h"
 
@@ -20,18 +20,7 @@ namespace desktop {
 
 class Workspace;
 
-/// What is known of one position.
-struct PlaceContent {
-    bool isBlocked{};
-    core::BatchId batch{};  // unset: free
-    QString code{};
-    QString plant{};
-    core::Date stuckOn{};
-    std::optional<core::Finding> finding{};
-    core::Date foundOn{};
-    bool isOther{};   // not of the batch in focus
-    bool isMarked{};  // by the look in progress
-};
+using plot::PlaceContent;
 
 class PositionMapModel : public QAbstractTableModel {
     Q_OBJECT
@@ -39,20 +28,19 @@ class PositionMapModel : public QAbstractTableModel {
   public:
     explicit PositionMapModel(const Workspace& workspace, QObject* parent = nullptr);
 
-    /// `focus` unset: all batches alike. `marked` are positions that a look in progress has decided; they carry no day. The focus' cuttings
-    /// come first where several batches have had a position, then those that still stand there; who stands there no more is left out.
+    /// As plot::stationMap().
     void show(const core::Station& station, const std::vector<core::BatchRecord>& records, core::BatchId focus,
               const std::set<core::Position>& marked = {});
 
-    [[nodiscard]] const core::Station& station() const { return station_; }
-    [[nodiscard]] const PlaceContent& at(core::Position position) const;
-    [[nodiscard]] plot::MapPlace placeAt(core::Position position) const;
-    [[nodiscard]] bool isRound() const { return isRound_; }
-    [[nodiscard]] const std::vector<MarkKey>& keys() const { return keys_; }
+    [[nodiscard]] const core::Station& station() const { return map_.station; }
+    [[nodiscard]] const PlaceContent& at(core::Position position) const { return map_.at(position); }
+    [[nodiscard]] plot::MapPlace placeAt(core::Position position) const { return map_.placeAt(position); }
+    [[nodiscard]] bool isRound() const { return map_.isRound; }
+    [[nodiscard]] const std::vector<MarkKey>& keys() const { return map_.keys; }
     /// "A2, rooted on day 14 (16 March 2026). B260047K, Hebe albicans, day 120."
     [[nodiscard]] QString wordsFor(core::Position position) const;
     /// What positionMapFigure() paints.
-    [[nodiscard]] plot::PositionMap picture() const;
+    [[nodiscard]] plot::PositionMap picture() const { return map_.picture(); }
 
     [[nodiscard]] QModelIndex indexOf(core::Position position) const { return index(position.row, position.column); }
     [[nodiscard]] static core::Position positionOf(const QModelIndex& index) { return {index.row(), index.column()}; }
@@ -64,19 +52,11 @@ class PositionMapModel : public QAbstractTableModel {
                                       int role = Qt::DisplayRole) const override;
 
   private:
-    enum class Whose { OfFocus, Standing, Gone };
-
-    void place(const core::BatchRecord& record, core::BatchId focus, Whose whose,
-               const std::set<core::Position>& marked);
-    [[nodiscard]] PlaceContent* contentAt(core::Position position);
     [[nodiscard]] QString stateWords(const PlaceContent& content) const;
     [[nodiscard]] QString accessibleText(core::Position position) const;
 
     const Workspace& workspace_;
-    core::Station station_;
-    bool isRound_{true};
-    std::vector<MarkKey> keys_;
-    std::vector<PlaceContent> contents_;  // row by row
+    plot::StationMap map_;
 };
 
 /// The open batches of a station with all their checks, and `also` when it is one that has been closed.

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "app/desktop/positions/mark_keys.h"
+#include "app/plot/mark_keys.h"
 
 #include <QCoreApplication>
 #include <algorithm>
 
-namespace desktop {
+namespace plot {
 
 namespace {
 
@@ -70,4 +70,4 @@ QChar letterFor(std::span<const MarkKey> keys, const Mark& mark) {
     return key == keys.end() || key->letter.isNull() ? QChar(QLatin1Char('L')) : key->letter;
 }
 
-}  // namespace desktop
+}  // namespace plot
