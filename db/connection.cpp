@@ -65,7 +65,8 @@ std::optional<core::Date> Query::optionalDate(int column) const {
 }
 
 Connection::Connection(const std::string& file, int flags, int patienceMilliseconds)
-    : database_(file, flags, patienceMilliseconds) {
+    // One thread at a time has it: SQLite needn't lock at every column that is read.
+    : database_(file, flags | SQLite::OPEN_NOMUTEX, patienceMilliseconds) {
     setLimits(handle());
     setDistrust(handle());
     // EXTRA also syncs the folder after the journal is deleted: a commit survives power loss. cell_size_check: damaged pages are found

@@ -11,16 +11,25 @@
 #include <QTableView>
 #include <QTest>
 
+#include "app/desktop/background/waiting_dialog.h"
 #include "core/demo/demo_season.h"
 #include "db/actions/records_actions.h"
 #include "db/exchange/export_folder.h"
 #include "db/safekeeping/backup.h"
+#include "db/writer.h"
 #include "tests/desktop/desk.h"
 #include "tests/support/builders.h"
 
 namespace {
 
-using LogbookCommands = support::Desk;
+class LogbookCommands : public support::Desk {
+  protected:
+    [[nodiscard]] std::size_t backups() const { return db::backupsOf(file_.toStdString()).size(); }
+    [[nodiscard]] QStringList namesThere() const {
+        return QDir(folder_.path()).entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot);
+    }
+    [[nodiscard]] bool isWaiting() { return window().findChild<desktop::WaitingDialog*>() != nullptr; }
+};
 
 TEST_F(LogbookCommands, BeginsWithThreeChoicesAndMakesANewLogbook) {
     show();
@@ -85,7 +94,7 @@ TEST_F(LogbookCommands, SaysWhyADamagedLogbookWasNotOpenedAndOffersItsBackup) {
     ASSERT_TRUE(find<QPushButton>("openBackup")->isVisible());
     prompts_.willConfirm(true);
     find<QPushButton>("openBackup")->click();
-    ASSERT_TRUE(workspace_->hasLogbook());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return workspace_->hasLogbook(); }));
     EXPECT_EQ(workspace_->logbook().batchLines().size(), 2U);
 }
 
@@ -104,11 +113,12 @@ TEST_F(LogbookCommands, KeepsTheOpenLogbookWhenAnotherCannotBeOpened) {
 TEST_F(LogbookCommands, BacksUpCopiesExportsAndBringsBackIn) {
     open(dueBatches(4));
     show();
-    EXPECT_EQ(db::backupsOf(file_.toStdString()).size(), 1U) << "opening makes the day's backup";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return backups() == 1; })) << "opening makes the day's backup";
     action("fileBackUp")->trigger();
-    EXPECT_EQ(db::backupsOf(file_.toStdString()).size(), 2U);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return backups() == 2 && barText().startsWith("Backed up to"); }));
     prompts_.willPickFileToSave(path("copy.strikebook"));
     action("fileCopy")->trigger();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return barText().contains("copy.strikebook"); }));
     EXPECT_TRUE(QFile::exists(path("copy.strikebook")));
     prompts_.willPickFileToSave(path("tables"));
     action("fileExport")->trigger();
@@ -169,9 +179,42 @@ TEST_F(LogbookCommands, RestoresABackupAfterAsking) {
     prompts_.willConfirm(true);
     action("fileRestore")->trigger();
     find<QPushButton>("restoreButton")->click();
-    support::settle();
-    ASSERT_TRUE(workspace_->hasLogbook());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return workspace_->hasLogbook(); }));
     EXPECT_EQ(grower(), growerOnFile());
+}
+
+TEST_F(LogbookCommands, ABackupThatIsCalledOffLeavesNothingBehind) {
+    open(dueBatches(2));
+    show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return backups() == 1; }));
+    const QStringList before = namesThere();
+    const auto bringsPhotos = [](db::Logbook& logbook) {
+        return core::Result<db::Changes>(logbook.act("photos", [&](db::Writer& writer) {
+            for (int photo = 0; photo < 8; ++photo)
+                writer.add(core::PhotoRecord{.photo = {.id = {},
+                                                       .batch = logbook.batchLines().front().batch.id,
+                                                       .takenOn = today(),
+                                                       .caption = "invented"},
+                                             .image = core::ImageBytes(3'900'000)});
+        }));
+    };
+    ASSERT_TRUE(workspace_->run(bringsPhotos).isDone) << "30 MB, of which a copy takes a while";
+    prompts_.willPickFileToSave(path("copy.strikebook"));
+    action("fileCopy")->trigger();
+    find<QPushButton>("waitingCancel")->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !isWaiting(); }));
+    EXPECT_EQ(namesThere(), before);
+    action("fileBackUp")->trigger();
+    find<QPushButton>("waitingCancel")->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !isWaiting(); }));
+    EXPECT_EQ(backups(), 1U);
+    prompts_.willConfirm(true);
+    window().commands().restore(db::backupsOf(file_.toStdString()).front().file, file_);
+    find<QPushButton>("waitingCancel")->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !isWaiting(); }));
+    ASSERT_TRUE(workspace_->hasLogbook()) << "the logbook is open again";
+    EXPECT_EQ(workspace_->logbook().photos(workspace_->batchLines().front().batch.id).size(), 8U) << "as it was";
+    EXPECT_EQ(namesThere(), before);
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <QTimer>
 #include <algorithm>
 #include <unordered_set>
+#include <utility>
 
 #include "app/desktop/workspace.h"
 
@@ -11,7 +12,7 @@ namespace desktop {
 
 namespace {
 
-/// How many of a plant's batches are read: enough to tell what is usual, and read in a few milliseconds.
+/// How many of a plant's batches are read: enough to tell what is usual.
 constexpr std::size_t mostBatches = 500;
 
 std::vector<core::PlantId> plantsGoingOn(const std::vector<core::BatchLine>& lines) {
@@ -40,6 +41,7 @@ std::vector<core::BehindThePast> BehindSearch::found() const {
 }
 
 void BehindSearch::startAfresh() {
+    reading_.stop();
     sums_.stop();
     waiting_.clear();
     found_.clear();
@@ -76,24 +78,34 @@ void BehindSearch::goOn() {
     }
     const core::PlantId plant = waiting_.front();
     waiting_.pop_front();
-    auto records = std::make_shared<const std::vector<core::BatchRecord>>(newestOf(plant));
-    auto shelves = std::make_shared<const core::Shelves>(workspace_.shelves());
-    const core::Date today = workspace_.today();
-    sums_.ask([=](std::stop_token) { return core::batchesBehind(*records, *shelves, today); },
-              [this, plant](const std::vector<core::BehindThePast>& behind) { keep(plant, behind); });
+    std::vector<core::BatchId> newest;
+    workspace_.attemptWithout([&] { newest = newestOf(plant); });
+    reading_.ask(
+        [batches = std::move(newest)](const db::Logbook& logbook, const std::stop_token& stop) {
+            std::vector<core::BatchRecord> records;
+            for (auto batch = batches.begin(); batch != batches.end() && !stop.stop_requested(); ++batch)
+                if (auto record = logbook.batch(*batch)) records.push_back(std::move(*record));
+            return records;
+        },
+        [this, plant](std::vector<core::BatchRecord> records) { workOut(plant, std::move(records)); },
+        [this, plant] { keep(plant, {}); });
 }
 
-std::vector<core::BatchRecord> BehindSearch::newestOf(core::PlantId plant) {
-    std::vector<core::BatchRecord> records;
-    workspace_.attempt([&](db::Logbook& logbook) {
-        const std::vector<core::BatchLine>& lines = workspace_.batchLines();
-        for (auto line = lines.rbegin(); line != lines.rend() && records.size() < mostBatches; ++line) {
-            if (line->batch.plant != plant) continue;
-            if (auto record = logbook.batch(line->batch.id)) records.push_back(std::move(*record));
-        }
-    });
-    std::ranges::reverse(records);
-    return records;
+std::vector<core::BatchId> BehindSearch::newestOf(core::PlantId plant) const {
+    std::vector<core::BatchId> batches;
+    const std::vector<core::BatchLine>& lines = workspace_.batchLines();
+    for (auto line = lines.rbegin(); line != lines.rend() && batches.size() < mostBatches; ++line)
+        if (line->batch.plant == plant) batches.push_back(line->batch.id);
+    std::ranges::reverse(batches);
+    return batches;
+}
+
+void BehindSearch::workOut(core::PlantId plant, std::vector<core::BatchRecord> read) {
+    auto records = std::make_shared<const std::vector<core::BatchRecord>>(std::move(read));
+    auto shelves = std::make_shared<const core::Shelves>(workspace_.shelves());
+    sums_.ask(
+        [=, today = workspace_.today()](std::stop_token) { return core::batchesBehind(*records, *shelves, today); },
+        [this, plant](const std::vector<core::BehindThePast>& behind) { keep(plant, behind); });
 }
 
 void BehindSearch::keep(core::PlantId plant, const std::vector<core::BehindThePast>& behind) {

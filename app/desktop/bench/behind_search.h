@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "app/desktop/background/latest_answer.h"
+#include "app/desktop/background/read_beside.h"
 #include "core/comparison/behind.h"
 
 namespace db {
@@ -38,13 +39,15 @@ class BehindSearch : public QObject {
     void lookAgain(const db::Changes& changes);
     void look(core::PlantId plant);
     void goOn();
-    [[nodiscard]] std::vector<core::BatchRecord> newestOf(core::PlantId plant);
+    [[nodiscard]] std::vector<core::BatchId> newestOf(core::PlantId plant) const;
+    void workOut(core::PlantId plant, std::vector<core::BatchRecord> records);
     void keep(core::PlantId plant, const std::vector<core::BehindThePast>& behind);
 
     Workspace& workspace_;
     std::deque<core::PlantId> waiting_;
     std::unordered_map<core::PlantId, std::vector<core::BehindThePast>> found_;
     bool isLooking_{};
+    ReadBeside<std::vector<core::BatchRecord>> reading_{workspace_, this};
     LatestAnswer<std::vector<core::BehindThePast>> sums_{this};
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/bench/bench_page.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLocale>
@@ -11,6 +12,7 @@
 #include <QTableView>
 #include <QTreeView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/desktop/bench/attention_panel.h"
 #include "app/desktop/bench/behind_search.h"
@@ -21,11 +23,14 @@
 #include "app/desktop/bench/station_model.h"
 #include "app/desktop/look/look.h"
 #include "app/desktop/names/plant_name_delegate.h"
+#include "app/desktop/printing/printed_at.h"
 #include "app/desktop/registry.h"
 #include "app/desktop/widgets/headline.h"
 #include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
+#include "app/report/check_sheet.h"
+#include "core/due/due_today.h"
 
 namespace desktop {
 
@@ -67,12 +72,18 @@ QWidget* BenchPage::makeHead() {
     sentence_ = new QLabel(head);
     sentence_->setObjectName("benchSentence");
     sentence_->setWordWrap(true);
-    round_ = new QPushButton(icon("round"), tr("Start &round"), head);
+    round_ = new QPushButton(icon("round"), tr("Start ro&und"), head);
     round_->setObjectName("benchRound");
     round_->setToolTip(tr("Write down what you see, batch by batch (Ctrl+R)"));
     session_ = new QPushButton(icon("session"), tr("New &session"), head);
     session_->setObjectName("benchSession");
     session_->setToolTip(tr("Write down a day's cutting work (Ctrl+N)"));
+    reading_ = new QPushButton(icon("reading"), tr("New readin&g"), head);
+    reading_->setObjectName("benchReading");
+    reading_->setToolTip(tr("Write down EC, pH, temperatures and what was done to a station (Ctrl+E)"));
+    for (QPushButton* button : {round_, session_, reading_})
+        button->setAutoDefault(true);  // Enter does what Space does
+    connect(reading_, &QPushButton::clicked, this, [this] { emit taskWanted(task::reading); });
     connect(round_, &QPushButton::clicked, this, [this] { emit taskWanted(task::round); });
     connect(session_, &QPushButton::clicked, this, [this] { emit taskWanted(task::session); });
 
@@ -84,6 +95,7 @@ QWidget* BenchPage::makeHead() {
     layout->addLayout(words, 1);
     layout->addWidget(round_, 0, Qt::AlignTop);
     layout->addWidget(session_, 0, Qt::AlignTop);
+    layout->addWidget(reading_, 0, Qt::AlignTop);
     return head;
 }
 
@@ -171,8 +183,23 @@ void BenchPage::activated() {
         round_->setFocus();
 }
 
+std::shared_ptr<const report::Sheet> BenchPage::sheet() const {
+    const Workspace& workspace = context_.workspace;
+    std::shared_ptr<const report::Sheet> sheet;
+    if (!workspace.hasLogbook()) return sheet;
+    context_.workspace.attemptWithout([&] {
+        const core::Date today = workspace.today();
+        const auto due = core::dueOn(today, workspace.batchLines(), workspace.shelves());
+        if (!due.empty())
+            sheet = std::make_shared<const report::Sheet>(
+                report::checkSheet(due, today, workspace.shelves(), printedAt(workspace)));
+    });
+    return sheet;
+}
+
 void BenchPage::readAll() {
     context_.workspace.attemptWithout([this] { showLines(); });
+    emit sheetChanged();
 }
 
 void BenchPage::showLines() {
@@ -188,15 +215,44 @@ void BenchPage::showLines() {
     stationModel_->show(std::move(view.stations));
     showAttention();
     for (int row = 0; row < dueModel_->rowCount(); ++row) due_->expand(dueModel_->index(row, 0));
+    fitColumns();
+    stack_->setCurrentIndex(hasBatches_ ? 0 : 1);
+    round_->setEnabled(!workspace.isReadOnly() && hasBatches_);
+    session_->setEnabled(!workspace.isReadOnly());
+    reading_->setEnabled(!workspace.isReadOnly() && !workspace.shelves().stations.empty());
+    empty_->setWritable(!workspace.isReadOnly());
+}
+
+void BenchPage::fitColumns() {
     for (int column = 0; column < DueModel::Due; ++column) {
         due_->resizeColumnToContents(column);
         due_->setColumnWidth(column, due_->columnWidth(column) + fontMetrics().averageCharWidth() * 2);
     }
+    fitStations();
+    attention_->fitColumns();
+}
+
+/// Readings are the longest: they give way where a table as wide as its words would scroll sideways.
+void BenchPage::fitStations() {
     stations_->resizeColumnsToContents();
-    stack_->setCurrentIndex(hasBatches_ ? 0 : 1);
-    round_->setEnabled(!workspace.isReadOnly() && hasBatches_);
-    session_->setEnabled(!workspace.isReadOnly());
-    empty_->setWritable(!workspace.isReadOnly());
+    const int letter = stations_->fontMetrics().averageCharWidth();
+    int over = letter * 16 - stations_->viewport()->width();  // what stands there has room in the last column
+    for (int column = 0; column < StationModel::Plants; ++column) over += stations_->columnWidth(column);
+    const int wished = stations_->columnWidth(StationModel::Readings);
+    if (over > 0)
+        stations_->setColumnWidth(StationModel::Readings, std::max(std::min(wished, letter * 30), wished - over));
+}
+
+void BenchPage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    fitStations();
+}
+
+void BenchPage::changeEvent(QEvent* event) {
+    Page::changeEvent(event);
+    // The tables have the new text size only after the page has it.
+    if (event->type() == QEvent::FontChange && stations_ != nullptr)
+        QMetaObject::invokeMethod(this, &BenchPage::fitColumns, Qt::QueuedConnection);
 }
 
 void BenchPage::showSentence(const BenchView& view) {

@@ -29,6 +29,12 @@ class BenchPage : public Page {
     explicit BenchPage(const PageContext& context, QWidget* parent = nullptr);
 
     void activated() override;
+    /// What is due, with boxes for a pencil.
+    [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const override;
+
+  protected:
+    void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     QWidget* makeHead();
@@ -39,6 +45,8 @@ class BenchPage : public Page {
     QWidget* makeStations();
     void readAll();
     void showLines();
+    void fitColumns();
+    void fitStations();
     void showSentence(const BenchView& view);
     void showAttention();
 
@@ -53,6 +61,7 @@ class BenchPage : public Page {
     QLabel* sentence_{};
     QPushButton* round_{};
     QPushButton* session_{};
+    QPushButton* reading_{};
     EmptyBench* empty_{};
     AttentionPanel* attention_{};
     QStackedWidget* stack_{};

@@ -54,6 +54,7 @@ void showWholeNames(QComboBox& box) {
 }  // namespace
 
 ComparisonChooser::ComparisonChooser(HeadToHeadModel& model, QWidget* parent) : QWidget(parent), model_(model) {
+    slow_.setObjectName(QStringLiteral("untilProgress"));
     slow_.setSingleShot(true);
     slow_.setInterval(untilProgress);
     makeFields();
@@ -120,6 +121,7 @@ void ComparisonChooser::build() {
     auto* under = new QHBoxLayout;
     under->addWidget(horizonReason_, 1);
     under->addWidget(makeProgress());
+    under->addWidget(makeStopped());
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(gap / 2);
@@ -148,7 +150,8 @@ QWidget* ComparisonChooser::makeMargin() {
 }
 
 void ComparisonChooser::setTabOrders() {
-    const std::vector<QWidget*> inOrder{factor_, plant_, trial_, horizon_, level_, interval_, margin_, print_};
+    const std::vector<QWidget*> inOrder{factor_,   plant_,  trial_, horizon_, level_,
+                                        interval_, margin_, print_, stop_,    workItOut_};
     for (std::size_t i = 1; i < inOrder.size(); ++i) setTabOrder(inOrder[i - 1], inOrder[i]);
 }
 
@@ -168,15 +171,38 @@ QWidget* ComparisonChooser::makeProgress() {
     bar->setTextVisible(false);
     bar->setAccessibleName(tr("Working out the comparison"));
     bar->setMaximumWidth(fontMetrics().averageCharWidth() * 20);
-    auto* stop = new QPushButton(tr("Stop"));
-    connect(stop, &QPushButton::clicked, this, [this] { model_.stop(); });
+    progressWords_ = new QLabel;
+    progressWords_->setObjectName(QStringLiteral("progressWords"));
+    stop_ = new QPushButton(tr("St&op"));
+    stop_->setObjectName(QStringLiteral("stopWork"));
+    connect(stop_, &QPushButton::clicked, this, [this] {
+        model_.stop();
+        workItOut_->setFocus(Qt::OtherFocusReason);
+    });
     auto* row = new QHBoxLayout(progress_);
     row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(new QLabel(tr("Working it out")));
+    row->addWidget(progressWords_);
     row->addWidget(bar);
-    row->addWidget(stop);
+    row->addWidget(stop_);
     progress_->hide();
     return progress_;
+}
+
+QWidget* ComparisonChooser::makeStopped() {
+    stopped_ = new QWidget;
+    stopped_->setObjectName(QStringLiteral("stopped"));
+    workItOut_ = new QPushButton(tr("&Work it out"));
+    workItOut_->setObjectName(QStringLiteral("workItOut"));
+    connect(workItOut_, &QPushButton::clicked, this, [this] {
+        factor_->setFocus(Qt::OtherFocusReason);
+        model_.workItOut();
+    });
+    auto* row = new QHBoxLayout(stopped_);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(new QLabel(tr("Stopped: what is asked here is not worked out.")));
+    row->addWidget(workItOut_);
+    stopped_->hide();
+    return stopped_;
 }
 
 void ComparisonChooser::connectFields() {
@@ -240,8 +266,16 @@ void ComparisonChooser::showView() {
     const HeadToHeadView& view = model_.view();
     fillChoices();
     horizonReason_->setText(view.horizon);
-    print_->setEnabled(view.comparison != nullptr && !view.isWorking && view.comparison->arms.size() > 1);
-    if (view.isWorking && !slow_.isActive()) slow_.start();
+    print_->setEnabled(view.comparison != nullptr && !view.isWorking && !view.isStopped &&
+                       view.comparison->arms.size() > 1);
+    showWork();
+}
+
+void ComparisonChooser::showWork() {
+    const HeadToHeadView& view = model_.view();
+    stopped_->setVisible(view.isStopped);
+    progressWords_->setText(view.isReading ? tr("Reading the records") : tr("Working it out"));
+    if (view.isWorking && !progress_->isVisibleTo(this) && !slow_.isActive()) slow_.start();
     if (view.isWorking) return;
     slow_.stop();
     progress_->hide();

@@ -36,10 +36,12 @@ class ComparisonChooser : public QWidget {
     void connectFields();
     void connectTyped(QLineEdit& field, QTimer& typing, void (ComparisonChooser::*read)());
     QWidget* makeProgress();
+    QWidget* makeStopped();
     void addField(QGridLayout& grid, int column, const QString& caption, QWidget* field, QWidget* buddy);
     void readHorizon();
     void readMargin();
     void showView();
+    void showWork();
     void fillChoices();
 
     HeadToHeadModel& model_;
@@ -48,8 +50,12 @@ class ComparisonChooser : public QWidget {
     FaultLabel *horizonFault_{}, *marginFault_{};
     QLabel* horizonReason_{};
     QWidget* progress_{};
+    QLabel* progressWords_{};
+    QPushButton* stop_{};
+    QWidget* stopped_{};
+    QPushButton* workItOut_{};
     QPushButton* print_{};
-    QTimer slow_;                          // progress is shown for what takes longer than a blink
+    QTimer slow_{this};                    // progress is shown for what takes longer than a blink
     QTimer typingHorizon_, typingMargin_;  // a number is asked for when its last digit is typed
 };
 

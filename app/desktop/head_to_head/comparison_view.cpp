@@ -71,6 +71,7 @@ QWidget* ComparisonView::makeAnswer(const PageContext& context) {
     layout->addStretch();
     auto* scroll = new QScrollArea;
     scroll->setObjectName(QStringLiteral("answerScroll"));
+    scroll->setAccessibleName(tr("The answer, in words and figures"));
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidget(content);
@@ -156,7 +157,13 @@ void ComparisonView::addPairChooser(QVBoxLayout& layout) {
 
 void ComparisonView::showView() {
     const HeadToHeadView& view = model_.view();
-    if (view.isWorking && shown_ == nullptr && view.fault.isEmpty()) return showEmpty({}, {}, false);
+    if (view.comparison == nullptr && view.fault.isEmpty() && (view.isWorking || view.isStopped)) {
+        shown_.reset();
+        return showEmpty(view.isStopped   ? tr("Stopped")
+                         : view.isReading ? tr("Reading the records \u2026")
+                                          : QString(),
+                         {}, false);
+    }
     if (view.isWorking || (view.comparison != nullptr && view.comparison == shown_)) return;  // what stood there stays
     shown_ = view.comparison;
     if (!view.fault.isEmpty()) return showEmpty(tr("This can't be compared"), view.fault, false);

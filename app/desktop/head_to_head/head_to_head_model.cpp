@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <unordered_set>
+#include <utility>
 
 #include "app/desktop/printing/printed_at.h"
 #include "app/desktop/workspace.h"
@@ -12,7 +13,7 @@ namespace desktop {
 
 HeadToHeadModel::HeadToHeadModel(Workspace& workspace, QObject* parent) : QObject(parent), workspace_(workspace) {
     connect(&workspace_, &Workspace::logbookChanged, this, &HeadToHeadModel::forget);
-    connect(&workspace_, &Workspace::logbookReplaced, this, &HeadToHeadModel::forget);
+    connect(&workspace_, &Workspace::logbookReplaced, this, &HeadToHeadModel::startAfresh);
 }
 
 void HeadToHeadModel::chooseFactor(core::Factor factor) {
@@ -59,12 +60,29 @@ void HeadToHeadModel::setWatched(bool isWatched) {
 }
 
 void HeadToHeadModel::stop() {
+    if (!view_.isWorking) return;
+    reading_.stop();
     sums_.stop();
     view_.isWorking = false;
+    view_.isReading = false;
+    view_.isStopped = true;
     emit viewChanged();
 }
 
+void HeadToHeadModel::workItOut() {
+    ask();
+}
+
+void HeadToHeadModel::startAfresh() {
+    // What stands there is of another logbook, or of one that somebody else has changed.
+    view_.comparison.reset();
+    view_.fault.clear();
+    forget();
+}
+
 void HeadToHeadModel::forget() {
+    reading_.stop();
+    sums_.stop();
     copies_.reset();
     isStale_ = true;
     if (isWatched_) ask();
@@ -91,21 +109,49 @@ void HeadToHeadModel::readChoices() {
 
 void HeadToHeadModel::ask() {
     isStale_ = false;
+    sums_.stop();
     if (!workspace_.hasLogbook()) {
-        sums_.stop();
+        reading_.stop();
         view_ = {};
         emit viewChanged();
         return;
     }
-    if (copies_ == nullptr) {
-        copies_ = std::make_shared<const Copies>(workspace_.shelves(), workspace_.logbook().batchRecords());
-        readChoices();
-    }
     view_.isWorking = true;
+    view_.isStopped = false;
+    if (copies_ == nullptr)
+        readRecords();
+    else
+        workOut();
+    emit viewChanged();
+}
+
+void HeadToHeadModel::readRecords() {
+    view_.isReading = true;
+    reading_.ask([](const db::Logbook& logbook, const std::stop_token&) { return logbook.batchRecords(); },
+                 [this](std::vector<core::BatchRecord> records) { takeRecords(std::move(records)); },
+                 [this] { fail(); });
+}
+
+void HeadToHeadModel::takeRecords(std::vector<core::BatchRecord> records) {
+    view_.isReading = false;
+    copies_ = std::make_shared<const Copies>(workspace_.shelves(), std::move(records));
+    readChoices();
+    workOut();
+    emit viewChanged();
+}
+
+void HeadToHeadModel::fail() {
+    view_.isWorking = false;
+    view_.isReading = false;
+    view_.comparison.reset();
+    view_.fault = tr("The records could not be read.");
+    emit viewChanged();
+}
+
+void HeadToHeadModel::workOut() {
     sums_.ask([copies = copies_, question = question_](
                   std::stop_token stop) { return core::compare(question, copies->shelves, copies->records, stop); },
               [this](const core::Result<core::Comparison>& answer) { tell(answer); });
-    emit viewChanged();
 }
 
 void HeadToHeadModel::tell(const core::Result<core::Comparison>& answer) {
@@ -126,7 +172,8 @@ void HeadToHeadModel::tell(const core::Result<core::Comparison>& answer) {
 }
 
 std::shared_ptr<const report::Sheet> HeadToHeadModel::sheet() const {
-    if (view_.comparison == nullptr || view_.isWorking || view_.comparison->arms.size() < 2) return nullptr;
+    if (view_.comparison == nullptr || view_.isWorking || view_.isStopped || view_.comparison->arms.size() < 2)
+        return nullptr;
     return std::make_shared<const report::Sheet>(
         report::comparisonSheet(*view_.comparison, workspace_.shelves(), printedAt(workspace_)));
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What to compare, and the answer. The sums run on copies in the background; a newer question stops the older. No widgets.
+// What to compare, and the answer. The records are read and the sums run in the background; a newer question stops the older. No widgets.
 #pragma once
 
 #include <QObject>
@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "app/desktop/background/latest_answer.h"
+#include "app/desktop/background/read_beside.h"
 #include "core/comparison/comparison.h"
 
 namespace report {
@@ -31,8 +32,10 @@ struct HeadToHeadView {
     std::shared_ptr<const core::Comparison>
         comparison;  // of the question that stands now, or the one before while isWorking
     bool isWorking{};
-    QString horizon;  // "Decided at day 42: the largest usual limit of these plants."
-    QString fault;    // why there is no answer
+    bool isReading{};  // isWorking, and the records aren't there yet
+    bool isStopped{};  // the question that stands has no answer, since somebody stopped the work
+    QString horizon;   // "Decided at day 42: the largest usual limit of these plants."
+    QString fault;     // why there is no answer
 };
 
 class HeadToHeadModel : public QObject {
@@ -56,8 +59,10 @@ class HeadToHeadModel : public QObject {
 
     /// Nobody looks: changes of the logbook wait until somebody does.
     void setWatched(bool isWatched);
-    /// Withdraws the question; what was shown before stays.
+    /// Gives up the work on the question that stands; what was shown before stays.
     void stop();
+    /// Takes it up again.
+    void workItOut();
     [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const;
 
   signals:
@@ -70,8 +75,13 @@ class HeadToHeadModel : public QObject {
     };
 
     void forget();
+    void startAfresh();
     void readChoices();
     void ask();
+    void readRecords();
+    void takeRecords(std::vector<core::BatchRecord> records);
+    void workOut();
+    void fail();
     void tell(const core::Result<core::Comparison>& answer);
 
     Workspace& workspace_;
@@ -80,6 +90,7 @@ class HeadToHeadModel : public QObject {
     std::shared_ptr<const Copies> copies_;  // read once, until something changes
     bool isWatched_{};
     bool isStale_{true};
+    ReadBeside<std::vector<core::BatchRecord>> reading_{workspace_, this};
     LatestAnswer<core::Result<core::Comparison>> sums_{this};
 };
 

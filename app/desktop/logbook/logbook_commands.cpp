@@ -6,6 +6,9 @@
 #include <QLocale>
 #include <QStandardPaths>
 #include <QTimer>
+#include <memory>
+#include <stop_token>
+#include <utility>
 
 #include "app/desktop/logbook/import_dialog.h"
 #include "app/desktop/logbook/logbook_dialog.h"
@@ -30,7 +33,11 @@ QString documentsFolder() {
 }  // namespace
 
 LogbookCommands::LogbookCommands(const PageContext& context, Memory& memory, QWidget* window)
-    : QObject(window), context_(context), memory_(memory), window_(window) {}
+    : QObject(window), context_(context), memory_(memory), window_(window), backup_(context.workspace, this) {
+    connect(&context_.workspace, &Workspace::logbookReplaced, this, [this] {
+        if (!context_.workspace.hasLogbook() || logbookFile() != backingUp_) backup_.stop();
+    });
+}
 
 bool LogbookCommands::openFile(const QString& file) {
     const QString whole = QFileInfo(file).absoluteFilePath();
@@ -50,7 +57,13 @@ void LogbookCommands::rememberOpened() {
     // After the window has been drawn: nobody waits for the copy.
     QTimer::singleShot(0, this, [this] {
         if (context_.workspace.isReadOnly()) return;
-        context_.workspace.attempt([](db::Logbook& logbook) { db::backUpAutomatically(logbook); });
+        backingUp_ = logbookFile();
+        backup_.ask(
+            [](const db::Logbook& logbook, std::stop_token stop) {
+                return !db::backUpAutomatically(logbook, false, db::backupsKept, {.stop = std::move(stop), .tell = {}})
+                            .empty();
+            },
+            [](bool) {});
     });
 }
 
@@ -173,14 +186,50 @@ void LogbookCommands::saveCopy() {
                                                                    .filter = tr("Logbooks (*.strikebook)"),
                                                                    .suffix = "strikebook"});
     if (file.isEmpty()) return;
-    if (context_.workspace.attempt([&](db::Logbook& logbook) { db::backUp(logbook, file.toStdString()); }))
-        emit said(tr("A checked copy is in %1.").arg(QDir::toNativeSeparators(file)));
+    const auto copy = [file](const db::Logbook& logbook, const db::Waiting& waiting) {
+        return db::backUp(logbook, file.toStdString(), waiting);
+    };
+    waitForCopy(tr("Save a copy"), tr("Writing %1 and checking it.").arg(QFileInfo(file).fileName()), copy,
+                [this, file] { emit said(tr("A checked copy is in %1.").arg(QDir::toNativeSeparators(file))); });
 }
 
 void LogbookCommands::backUpNow() {
-    std::filesystem::path made;
-    if (context_.workspace.attempt([&](db::Logbook& logbook) { made = db::backUpAutomatically(logbook, true); }))
-        emit said(tr("Backed up to %1.").arg(QDir::toNativeSeparators(QString::fromStdString(made.string()))));
+    backup_.stop();  // this one stands for the day's
+    const auto made = std::make_shared<std::filesystem::path>();
+    const auto backUp = [made](const db::Logbook& logbook, const db::Waiting& waiting) {
+        *made = db::backUpAutomatically(logbook, true, db::backupsKept, waiting);
+        return !made->empty();
+    };
+    waitForCopy(tr("Back up"), tr("Writing a backup and checking it."), backUp, [this, made] {
+        emit said(tr("Backed up to %1.").arg(QDir::toNativeSeparators(QString::fromStdString(made->string()))));
+    });
+}
+
+void LogbookCommands::waitForCopy(const QString& title, const QString& sentence, Copying copying,
+                                  std::function<void()> done) {
+    std::shared_ptr<const db::Logbook> beside;
+    const bool isOpen = context_.workspace.attempt([&](db::Logbook& logbook) {
+        if (auto other = logbook.beside()) beside = std::make_shared<const db::Logbook>(std::move(*other));
+    });
+    if (!isOpen || beside == nullptr) return;
+    wait(
+        title, sentence,
+        [beside, copying = std::move(copying)](const db::Waiting& waiting) { return copying(*beside, waiting); },
+        std::move(done), [] {});
+}
+
+void LogbookCommands::wait(const QString& title, const QString& sentence, WaitingDialog::Work work,
+                           std::function<void()> done, std::function<void()> notDone) {
+    auto* dialog = new WaitingDialog(context_.workspace, title, sentence, window_);
+    connect(dialog, &QDialog::finished, this,
+            [dialog, done = std::move(done), notDone = std::move(notDone)](int result) {
+                dialog->deleteLater();
+                if (result == QDialog::Accepted)
+                    done();
+                else
+                    notDone();
+            });
+    dialog->start(std::move(work));
 }
 
 void LogbookCommands::chooseBackup() {
@@ -201,9 +250,15 @@ void LogbookCommands::restore(const std::filesystem::path& backup, const QString
         .verb = tr("Go back")};
     if (!context_.prompts.confirm(window_, question)) return;
     context_.workspace.close();
-    const bool isRestored =
-        context_.workspace.attemptWithout([&] { db::restore(backup, file.toStdString(), context_.workspace.clock()); });
-    if (openFile(file) && isRestored) emit said(tr("The logbook is back as it was when the backup was made."));
+    wait(
+        tr("Restore a backup"), tr("Checking the backup, and keeping what is there now."),
+        [backup, file, clock = context_.workspace.clock()](const db::Waiting& waiting) {
+            return db::restore(backup, file.toStdString(), clock, waiting);
+        },
+        [this, file] {
+            if (openFile(file)) emit said(tr("The logbook is back as it was when the backup was made."));
+        },
+        [this, file] { openFile(file); });
 }
 
 void LogbookCommands::closeLogbook() {

@@ -5,7 +5,10 @@
 #include <QObject>
 #include <QString>
 #include <filesystem>
+#include <functional>
 
+#include "app/desktop/background/read_beside.h"
+#include "app/desktop/background/waiting_dialog.h"
 #include "app/desktop/page.h"
 
 namespace db {
@@ -45,7 +48,13 @@ class LogbookCommands : public QObject {
     void openingFailed(const QString& file, const QString& sentence);
 
   private:
+    using Copying = std::function<bool(const db::Logbook&, const db::Waiting&)>;
+
     void rememberOpened();
+    /// Copies the open logbook from a thread of its own; `done` comes when it is there.
+    void waitForCopy(const QString& title, const QString& sentence, Copying copying, std::function<void()> done);
+    void wait(const QString& title, const QString& sentence, WaitingDialog::Work work, std::function<void()> done,
+              std::function<void()> notDone);
     void bringIn(const QString& folder, const db::FolderContents& contents);
     bool createFor(const QString& folder, const db::FolderContents& contents);
     [[nodiscard]] core::LogbookFacts proposedFacts() const;
@@ -55,6 +64,8 @@ class LogbookCommands : public QObject {
     PageContext context_;
     Memory& memory_;
     QWidget* window_;
+    ReadBeside<bool> backup_;  // the day's, after opening
+    QString backingUp_;
 };
 
 }  // namespace desktop

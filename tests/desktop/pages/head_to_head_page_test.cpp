@@ -10,6 +10,7 @@
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTemporaryDir>
+#include <QTimer>
 #include <algorithm>
 
 #include "app/desktop/figures/figure_panel.h"
@@ -24,8 +25,10 @@
 #include "app/plot/number_text.h"
 #include "app/plot/speed_figure.h"
 #include "app/report/sheet.h"
+#include "db/actions/records_actions.h"
 #include "gmock/gmock.h"
 #include "tests/desktop/pages/desk.h"
+#include "tests/support/scratch_folder.h"
 
 namespace {
 
@@ -141,6 +144,62 @@ TEST_F(HeadToHead, TheNewestQuestionIsTheOneThatIsAnswered) {
     ASSERT_TRUE(pages::comesTrue([&] { return !model.view().isWorking; }));
     ASSERT_NE(model.view().comparison, nullptr);
     EXPECT_EQ(model.view().comparison->horizonDay, 12);
+}
+
+TEST_F(HeadToHead, StoppedKeepsTheFormerAnswerSaysSoAndGoesOnWhenAsked) {
+    open();
+    const QString before = named<QLabel>(*page_, "comparisonInWords").text();
+    const QString rooted = cell(0, desktop::ArmTableModel::Rooted);
+    auto& horizon = named<QLineEdit>(*page_, "horizon");
+    QTest::keyClicks(&horizon, QStringLiteral("14"));
+    QTest::keyClick(&horizon, Qt::Key_Return);
+    named<QPushButton>(*page_, "stopWork").click();  // no event came in between: the answer can't be there yet
+    EXPECT_TRUE(named<QWidget>(*page_, "stopped").isVisible());
+    EXPECT_FALSE(named<QPushButton>(*page_, "printComparison").isEnabled());
+    EXPECT_EQ(page_->sheet(), nullptr) << "what stands there answers another question";
+    EXPECT_EQ(named<QLabel>(*page_, "comparisonInWords").text(), before);
+    EXPECT_EQ(cell(0, desktop::ArmTableModel::Rooted), rooted);
+    named<QPushButton>(*page_, "workItOut").click();
+    ASSERT_TRUE(pages::comesTrue([&] { return page_->sheet() != nullptr; }));
+    EXPECT_FALSE(named<QWidget>(*page_, "stopped").isVisible());
+    EXPECT_NE(cell(0, desktop::ArmTableModel::Rooted), rooted);
+}
+
+TEST_F(HeadToHead, StoppedBeforeTheFirstAnswerSaysNothingElse) {
+    page_ = std::make_unique<desktop::HeadToHeadPage>(context());
+    page_->show();
+    named<QPushButton>(*page_, "stopWork").click();
+    EXPECT_EQ(named<QLabel>(*page_, "comparisonEmptyTitle").text(), QStringLiteral("Stopped"));
+    EXPECT_TRUE(named<QWidget>(*page_, "stopped").isVisibleTo(page_.get()));
+    named<QPushButton>(*page_, "workItOut").click();
+    ASSERT_TRUE(pages::comesTrue([&] { return page_->sheet() != nullptr; }));
+}
+
+TEST_F(HeadToHead, ReadsTheRecordsOfAFileAwayFromTheWindow) {
+    const support::ScratchFolder folder;
+    const core::Records records = logbook().records();
+    db::Logbook file = db::Logbook::create(folder / "season.strikebook", records.shelves.facts,
+                                           {.clock = workspace_.clock(), .author = "Tester"});
+    ASSERT_TRUE(db::addRecords(file, records, "records of a test", true));
+    workspace_.use(std::move(file));
+    desktop::HeadToHeadModel model(workspace_);
+    model.setWatched(true);
+    EXPECT_TRUE(model.view().isReading) << "it came back before they were read";
+    EXPECT_TRUE(model.view().isWorking);
+    ASSERT_TRUE(pages::comesTrue([&] { return !model.view().isWorking; }));
+    ASSERT_NE(model.view().comparison, nullptr);
+    EXPECT_EQ(model.view().comparison->inWords, expected().inWords);
+    workspace_.use(db::Logbook::inMemory(records.shelves.facts, {.clock = workspace_.clock(), .author = {}}));
+    EXPECT_EQ(model.view().comparison, nullptr) << "what it said was of another logbook";
+}
+
+TEST_F(HeadToHead, ShowsThatItIsAtWork) {
+    open();
+    named<QTimer>(*page_, "untilProgress").setInterval(0);
+    named<QComboBox>(*page_, "level").setCurrentIndex(1);
+    EXPECT_TRUE(pages::comesTrue([&] { return named<QWidget>(*page_, "progress").isVisible(); }));
+    ASSERT_TRUE(pages::comesTrue([&] { return page_->sheet() != nullptr; }));
+    EXPECT_FALSE(named<QWidget>(*page_, "progress").isVisible());
 }
 
 TEST_F(HeadToHead, FollowsAnEditOfTheLogbook) {
