@@ -15,10 +15,10 @@ bool hasVerdict(const Comparison* result, std::initializer_list<Verdict> verdict
            });
 }
 
-int undecidedIn(const Comparison& result) {
-    int undecided = 0;
-    for (const Arm& arm : result.arms) undecided += arm.undecided + arm.withdrawn;
-    return undecided;
+int notKnownIn(const Comparison& result) {
+    int notKnown = 0;
+    for (const Arm& arm : result.arms) notKnown += arm.stuck - arm.assessed;
+    return notKnown;
 }
 
 bool isShownAsGood(const Comparison* result) {
@@ -39,10 +39,10 @@ std::vector<std::string> notShownBy(const Trial& trial, const TrialProgress& pro
         sentences.push_back("That the arms are alike: no clear difference is not the same as none.");
     if (trial.measure == TrialMeasure::AsGoodAs && result != nullptr && !isShownAsGood(result))
         sentences.push_back("That one arm is as good as the other: the records leave room for more than the margin.");
-    if (const int unknown = result == nullptr ? 0 : undecidedIn(*result); unknown > 0)
-        sentences.push_back("What became of " + counted(unknown, "cutting", "cuttings") + " by day " +
+    if (const int notKnown = result == nullptr ? 0 : notKnownIn(*result); notKnown > 0)
+        sentences.push_back("What became of " + counted(notKnown, "cutting", "cuttings") + " by day " +
                             std::to_string(result->horizonDay) +
-                            ": undecided or withdrawn, and left out of the rates.");
+                            ": nobody looked then, or they were withdrawn before; they are left out of the rates.");
     if (!trial.changes.empty())
         sentences.push_back(
             "What it would have shown as first planned: it was changed when somebody had looked already.");

@@ -173,7 +173,7 @@ double powerOf(const TrialPowerQuestion& question, int perArm) {
 Result<TrialPower> trialPower(const TrialPowerQuestion& question, const std::stop_token& stop) {
     if (Refusals faults = faultsIn(question); !faults.empty()) return refused(std::move(faults));
     TrialPower power{.question = question, .expectedOther = otherRate(question)};
-    const auto for80 = independentFor(question, often);
+    const auto for80 = power.independentFor80 = independentFor(question, often);
     const auto for90 = stop.stop_requested() ? std::nullopt : independentFor(question, veryOften);
     if (for80) power.perArmFor80 = upTo(perArmWorth(question, *for80), question.mostPerArm);
     if (for90) power.perArmFor90 = upTo(perArmWorth(question, *for90), question.mostPerArm);

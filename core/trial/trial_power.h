@@ -37,7 +37,8 @@ struct PowerOfNumber {
 
 struct TrialPower {
     TrialPowerQuestion question;
-    double expectedOther{};            // share rooted of the other arm if the difference is there
+    double expectedOther{};                 // share rooted of the other arm if the difference is there
+    std::optional<int> independentFor80{};  // cuttings per arm if each had luck of its own; absent beyond mostPerArm
     std::optional<int> perArmFor80{};  // for 8 times in 10; absent: not in so many batches, or not up to mostPerArm
     std::optional<int> perArmFor90{};
     std::optional<int>

@@ -165,22 +165,6 @@ std::string progressInWords(const TrialProgress& progress, std::span<const Batch
 
 }  // namespace
 
-std::string wordFor(TrialStage stage) {
-    switch (stage) {
-        case TrialStage::Named:
-            return "only named";
-        case TrialStage::Planned:
-            return "planned";
-        case TrialStage::Sticking:
-            return "being stuck";
-        case TrialStage::Watched:
-            return "watched";
-        case TrialStage::Decided:
-            return "past its horizon";
-    }
-    return "";
-}
-
 std::vector<int> armsBehindLetters(const Trial& trial) {
     constexpr std::uint64_t ownStream = 0x424c494e44ULL << 24U;  // apart from the streams that deal arms and places
     std::vector<int> arms(trial.arms.size());

@@ -16,8 +16,6 @@ namespace core {
 
 /// Named: not planned, only a name that batches bear. Decided: every batch is stuck and past the horizon.
 enum class TrialStage { Named, Planned, Sticking, Watched, Decided };
-/// "only named", "planned", "being stuck", "watched", "past its horizon".
-[[nodiscard]] std::string wordFor(TrialStage stage);
 
 struct ArmCounts {
     int arm{-1};       // of Trial::arms; -1: not told before the horizon
