@@ -208,6 +208,7 @@ void drawPlace(QPainter& painter, const QRectF& cell, const MapPlace& place, boo
     }
     painter.fillPath(shape, palette.paper);
     strokeShape(painter, shape, palette.text, kPen * step);
+    if (!place.letter.isEmpty()) drawLetter(painter, cell, place, palette.text);
 }
 
 void drawFrontMark(QPainter& painter, const QRectF& area, const Palette& palette) {

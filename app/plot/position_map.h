@@ -21,7 +21,7 @@ enum class PlaceState { Free, Blocked, Undecided, Rooted, Lost, Withdrawn };
 
 struct MapPlace {
     PlaceState state{PlaceState::Free};
-    QString letter{};  // beside the shape: R, W, or that of the cause of loss
+    QString letter{};  // R, W, that of a cause of loss; of an undecided one the number of a trial's arm
     QString day{};     // of the look that decided it; empty: not decided, or just now
     bool isDimmed{};   // of another batch than the map is about
 

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+// A trial's report for the print command.
+#pragma once
+
+#include <iosfwd>
+#include <optional>
+#include <string>
+
+#include "app/console/surroundings.h"
+#include "app/report/sheet.h"
+#include "db/logbook.h"
+
+namespace console {
+
+/// With its result where it is due. Nothing when there is no such trial: `err` then says so, naming the logbook's `file`.
+[[nodiscard]] std::optional<report::Sheet> trialSheet(const std::string& name, const db::Logbook& logbook,
+                                                      const std::string& file, const Surroundings& surroundings,
+                                                      std::ostream& err);
+
+}  // namespace console
