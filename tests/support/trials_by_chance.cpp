@@ -109,15 +109,15 @@ Done doStickTrialSession(db::Logbook& logbook, Chance& chance, core::Date today)
 
 Done doKeepPlan(db::Logbook& logbook, Chance& chance) {
     const core::Shelves shelves = logbook.shelves();
-    core::Plan plan = some(shelves.plans, chance, true);
-    plan.plant = some(shelves.plants, chance).id;
-    plan.method = pick(chance, 2) == 0 ? core::MethodId{} : some(shelves.methods, chance).id;
-    plan.wanted = 10 * pick(chance, 9);
-    plan.assurance = 0.1 * (1 + pick(chance, 10));  // sometimes all
-    if (pick(chance, 2) == 0) plan.needBy = core::Date{std::chrono::year(2027) / 4 / 1};
-    plan.pottedLivePercent = 10.0 * (1 + pick(chance, 10));
-    plan.hardeningDays = pick(chance, 20);
-    return db::keep(logbook, plan);
+    core::Plan wish = some(shelves.plans, chance, true);
+    wish.plant = some(shelves.plants, chance).id;
+    wish.method = pick(chance, 2) == 0 ? core::MethodId{} : some(shelves.methods, chance).id;
+    wish.wanted = 10 * pick(chance, 9);
+    wish.assurance = 0.1 * (1 + pick(chance, 10));  // sometimes all
+    if (pick(chance, 2) == 0) wish.needBy = core::Date{std::chrono::year(2027) / 4 / 1};
+    wish.pottedLivePercent = 10.0 * (1 + pick(chance, 10));
+    wish.hardeningDays = pick(chance, 20);
+    return db::keep(logbook, wish);
 }
 
 }  // namespace
