@@ -90,7 +90,7 @@ class StickFromLogbook : public testing::Test {
                       "batch,checked_on,rooted\r\n"
                       "B1,2026-03-15,8\r\nB1,2026-03-29,5\r\n"
                       "B2,2026-03-15,6\r\nB2,2026-03-29,8\r\n"
-                      "B3,2026-04-15,4\r\nB3,2026-04-29,6\r\n"
+                      "B3,2026-04-15,5\r\nB3,2026-04-29,5\r\n"
                       "B4,2026-04-15,2\r\nB4,2026-04-29,1\r\n");
         const support::Ran imported = run({"import", log_, folder_ / "tables"});
         EXPECT_EQ(imported.status, 0) << imported.err << imported.out;

@@ -16,7 +16,7 @@ using core::When;
 using support::aBatch;
 using testing::HasSubstr;
 
-core::Date day(const char* iso) {
+core::Date onDay(const char* iso) {
     return *core::dateFromIso(iso);
 }
 
@@ -27,12 +27,12 @@ core::Shelves shelvesOf(const char* botanicalName, std::optional<int> limit) {
     return shelves;
 }
 
-core::PastRecords pastOf(const core::Shelves& shelves, const std::vector<core::BatchRecord>& batches) {
+core::PastRecords pastOfHebe(const core::Shelves& shelves, const std::vector<core::BatchRecord>& batches) {
     return core::pastRecordsOf(support::hebe, {}, shelves, batches, core::pooledSpreadOf(batches, 28, 0.95));
 }
 
 RootingDays rootingDays(const core::Shelves& shelves, const std::vector<core::BatchRecord>& batches) {
-    return core::rootingDaysOf(pastOf(shelves, batches), shelves, batches);
+    return core::rootingDaysOf(pastOfHebe(shelves, batches), shelves, batches);
 }
 
 TEST(RootingDays, AreReadOffTheGrowersOwnCurve) {
@@ -94,7 +94,7 @@ RootingDays fourWeeks() {
     return {.restsOn = DaysRestOn::OwnCurve, .middle = 17, .upper = 28, .rootedInTime = 0.9, .inWords = {}};
 }
 
-When when(const core::WhenQuestion& question, core::Date today = day("2026-01-10")) {
+When when(const core::WhenQuestion& question, core::Date today = onDay("2026-01-10")) {
     const auto answer = core::whenToStick(
         question, fourWeeks(), {.plantName = "Hebe albicans", .cuttings = 34, .firstCheckAfterDays = 7}, today);
     EXPECT_TRUE(answer.has_value());
@@ -102,8 +102,8 @@ When when(const core::WhenQuestion& question, core::Date today = day("2026-01-10
 }
 
 TEST(WhenToStick, CountsBackFromTheDayOfNeed) {
-    const When answer = when({.needBy = day("2026-05-01"), .hardeningDays = 7, .pottingDays = 21});
-    EXPECT_EQ(answer.stickBy, day("2026-03-06"));
+    const When answer = when({.needBy = onDay("2026-05-01"), .hardeningDays = 7, .pottingDays = 21});
+    EXPECT_EQ(answer.stickBy, onDay("2026-03-06"));
     EXPECT_EQ(answer.marginDays, 11);
     const std::vector<std::pair<PlanDayKind, const char*>> wanted{{PlanDayKind::Stick, "2026-03-06"},
                                                                   {PlanDayKind::FirstCheck, "2026-03-13"},
@@ -124,28 +124,28 @@ TEST(WhenToStick, CountsBackFromTheDayOfNeed) {
 }
 
 TEST(WhenToStick, LeavesOutDaysOfNoLength) {
-    const When answer = when({.needBy = day("2026-05-01")});
+    const When answer = when({.needBy = onDay("2026-05-01")});
     ASSERT_EQ(answer.days.size(), 3U);
     EXPECT_EQ(answer.days[0].kind, PlanDayKind::Stick);
     EXPECT_EQ(answer.days[1].kind, PlanDayKind::FirstCheck);
     EXPECT_EQ(answer.days[2].kind, PlanDayKind::Ready);
-    EXPECT_EQ(answer.stickBy, day("2026-04-03"));
+    EXPECT_EQ(answer.stickBy, onDay("2026-04-03"));
 }
 
 TEST(WhenToStick, CrossesLeapDaysAndYears) {
-    EXPECT_EQ(when({.needBy = day("2028-03-14")}).stickBy, day("2028-02-15"));
-    EXPECT_EQ(when({.needBy = day("2027-01-10"), .pottingDays = 30}).stickBy, day("2026-11-13"));
+    EXPECT_EQ(when({.needBy = onDay("2028-03-14")}).stickBy, onDay("2028-02-15"));
+    EXPECT_EQ(when({.needBy = onDay("2027-01-10"), .pottingDays = 30}).stickBy, onDay("2026-11-13"));
 }
 
 TEST(WhenToStick, SaysWhenTheDayHasGoneBy) {
-    const When answer = when({.needBy = day("2026-05-01")}, day("2026-04-15"));
+    const When answer = when({.needBy = onDay("2026-05-01")}, onDay("2026-04-15"));
     EXPECT_EQ(answer.warning, "That day went by 12 days ago: stuck today, the plants would be ready on 2026-05-13.");
-    EXPECT_EQ(when({.needBy = day("2026-05-01")}, day("2026-04-03")).warning, "");
+    EXPECT_EQ(when({.needBy = onDay("2026-05-01")}, onDay("2026-04-03")).warning, "");
 }
 
 TEST(WhenToStick, RefusesStaysThatCannotBe) {
-    const auto answer = core::whenToStick({.needBy = day("2026-05-01"), .hardeningDays = -1, .pottingDays = 4000},
-                                          fourWeeks(), core::PlanSubject{}, day("2026-01-01"));
+    const auto answer = core::whenToStick({.needBy = onDay("2026-05-01"), .hardeningDays = -1, .pottingDays = 4000},
+                                          fourWeeks(), core::PlanSubject{}, onDay("2026-01-01"));
     ASSERT_FALSE(answer.has_value());
     ASSERT_EQ(answer.error().size(), 2U);
     EXPECT_EQ(answer.error()[0].sentence, "Days of hardening is -1; 0 to 3650 is allowed.");
@@ -154,9 +154,9 @@ TEST(WhenToStick, RefusesStaysThatCannotBe) {
 TEST(WhenToStick, TakesThePlantsOwnScheduleForTheFirstCheck) {
     core::Shelves shelves = shelvesOf("Hebe albicans", 35);
     shelves.facts.firstCheckAfterDays = 10;
-    const core::PastRecords records = pastOf(shelves, {});
-    const auto answer = core::whenToStick({.needBy = day("2026-06-05")}, core::rootingDaysOf(records, shelves, {}),
-                                          records, 20, shelves, day("2026-01-01"));
+    const core::PastRecords records = pastOfHebe(shelves, {});
+    const auto answer = core::whenToStick({.needBy = onDay("2026-06-05")}, core::rootingDaysOf(records, shelves, {}),
+                                          records, 20, shelves, onDay("2026-01-01"));
     ASSERT_TRUE(answer.has_value());
     EXPECT_EQ(answer->days[1].on, core::addDays(answer->stickBy, 10));
 }
