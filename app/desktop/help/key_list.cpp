@@ -17,7 +17,7 @@ namespace {
 void addMenu(const QMenu& menu, const QString& title, std::vector<KeyLine>& lines) {
     for (const QAction* action : menu.actions()) {
         if (action->menu()) addMenu(*action->menu(), title, lines);
-        if (!action->shortcuts().isEmpty())
+        if (!action->shortcut().isEmpty())
             lines.push_back({.place = title,
                              .keys = QKeySequence::listToString(action->shortcuts(), QKeySequence::NativeText)
                                          .replace(QLatin1String("; "), QLatin1String(", ")),

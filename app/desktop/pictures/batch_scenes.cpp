@@ -45,7 +45,7 @@ QDialog* openPhotos(MainWindow& window, const char* button) {
     addDrawnPhotos(window.parts().context.workspace, batchInWork(window, true));
     const QWidget* page = pageOf(window);
     auto* photos = page == nullptr ? nullptr : page->findChild<QAbstractItemView*>("photoList");
-    if (photos == nullptr) return nullptr;
+    if (photos == nullptr || !waitFor([photos] { return photos->model()->rowCount() > 0; })) return nullptr;
     // Facts are one photo's.
     photos->setCurrentIndex(photos->model()->index(0, 0));
     if (QLatin1String(button) == QLatin1String("largePhoto")) photos->selectAll();

@@ -55,12 +55,12 @@ RoundDialog::~RoundDialog() {
 }
 
 void RoundDialog::build() {
-    view_ = new RoundView(model_, this);
-    view_->setObjectName("roundTable");
-    view_->setAccessibleName(tr("Batches of the round"));
     head_ = new RoundHead(context_.workspace,
                           UnfinishedRound::of(context_.workspace).day.value_or(context_.workspace.today()),
                           model_->plainNumber(), this);
+    view_ = new RoundView(model_, this);
+    view_->setObjectName("roundTable");
+    view_->setAccessibleName(tr("Batches of the round"));
     buttons_ = new RoundButtons(*model_, context_.workspace, this);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(makeLeftovers());

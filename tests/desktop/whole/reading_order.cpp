@@ -5,14 +5,13 @@
 #include <QApplication>
 #include <QTest>
 #include <algorithm>
+#include <optional>
+
+#include "tests/desktop/whole/shown_texts.h"
 
 namespace whole {
 
 namespace {
-
-QString called(const QWidget* widget) {
-    return QStringLiteral("%1 \"%2\"").arg(widget->metaObject()->className(), widget->objectName());
-}
 
 bool isLabelled(QAccessibleInterface* control) {
     const auto relations = control->relations(QAccessible::Label);
@@ -26,15 +25,21 @@ void collectNameless(QAccessibleInterface* here, QStringList& nameless) {
     const QAccessible::State state = here->state();
     const auto* widget = qobject_cast<QWidget*>(here->object());
     if (widget != nullptr && !widget->isVisible()) return;
-    const bool isControl = state.focusable && widget != nullptr && widget->focusPolicy() != Qt::NoFocus;
-    if (isControl && here->text(QAccessible::Name).trimmed().isEmpty() && !isLabelled(here)) nameless << called(widget);
+    // Who hands the focus on needs no name: the one who gets it does.
+    const bool isControl =
+        state.focusable && widget != nullptr && widget->focusPolicy() != Qt::NoFocus && widget->focusProxy() == nullptr;
+    if (isControl && here->text(QAccessible::Name).trimmed().isEmpty() && !isLabelled(here))
+        nameless << called(*widget);
     // The cells of tables and lists have names by their texts and are many.
     if (here->tableInterface() != nullptr) return;
     for (int child = 0; child < here->childCount(); ++child) collectNameless(here->child(child), nameless);
 }
 
+/// As the reader's eye meets it: where one reads from right to left, as in a mirror.
 QRect placeIn(const QWidget& top, const QWidget* widget) {
-    return {widget->mapTo(&top, QPoint()), widget->size()};
+    QRect place(widget->mapTo(&top, QPoint()), widget->size());
+    if (QGuiApplication::isRightToLeft()) place.moveLeft(top.width() - 1 - place.right());
+    return place;
 }
 
 bool takesTab(const QWidget* widget) {
@@ -63,13 +68,26 @@ std::vector<Stop> tabWalk(QWidget& top) {
     constexpr int mostSteps = 300;
     for (int step = 0; step < mostSteps; ++step) {
         QWidget* focus = QApplication::focusWidget();
-        if (focus == nullptr || !top.isAncestorOf(focus) || std::ranges::find(walk, focus, &Stop::widget) != walk.end())
+        if (focus == nullptr || !top.isAncestorOf(focus)) break;
+        // A text with links has a stop at each of them.
+        const bool isWithin = !walk.empty() && walk.back().widget == focus;
+        if (!isWithin && std::ranges::find(walk, focus, &Stop::widget) != walk.end()) {
+            if (focus == walk.front().widget)
+                walk.front() = {focus, placeIn(top, focus), placeIn(top, walk.back().widget)};
             break;
-        walk.push_back({focus, placeIn(top, focus), placeIn(top, walk.empty() ? focus : walk.back().widget)});
+        }
+        if (!isWithin)
+            walk.push_back({focus, placeIn(top, focus), placeIn(top, walk.empty() ? focus : walk.back().widget)});
         QTest::keyClick(focus, Qt::Key_Tab);
         QApplication::processEvents();
     }
     return walk;
+}
+
+QString inOrder(const std::vector<Stop>& walk) {
+    QStringList stops;
+    for (const Stop& stop : walk) stops << called(*stop.widget);
+    return stops.join(" > ");
 }
 
 QStringList unreached(QWidget& top, const std::vector<Stop>& walk) {
@@ -78,7 +96,7 @@ QStringList unreached(QWidget& top, const std::vector<Stop>& walk) {
     for (const QWidget* widget : widgets)
         if (widget->window() == top.window() && takesTab(widget) &&
             std::ranges::find(walk, widget, &Stop::widget) == walk.end() && !isSpokenFor(widget, walk))
-            missing << called(widget);
+            missing << called(*widget);
     return missing;
 }
 
@@ -92,33 +110,34 @@ QString text(const QRect& place) {
         .arg(place.bottom());
 }
 
-/// The step with which Tab begins anew after the last: a round has to go up once, and no step goes up further.
-std::size_t stepOfWrapping(const std::vector<Stop>& walk) {
-    std::size_t wrapping = 0;
-    int furthest = 0;
-    for (std::size_t step = 1; step < walk.size(); ++step) {
-        const int up = walk[step].placeBefore.top() - walk[step].place.top();
-        if (up > furthest) wrapping = step;
-        furthest = std::max(furthest, up);
-    }
-    return wrapping;
+/// How far up a step goes, when it goes against the eye: back within a row, or up within a column. Else nothing.
+std::optional<int> wayBack(const QRect& from, const QRect& to) {
+    const int leeway = std::min(from.height(), to.height()) / 2;
+    const int down = to.center().y() - from.center().y();
+    const bool goesBack = std::abs(down) < leeway && to.right() < from.left();
+    const bool goesUp = down <= -leeway && to.bottom() < from.center().y() && to.left() < from.right();
+    return goesBack || goesUp ? std::optional(std::max(0, -down)) : std::nullopt;
 }
 
 }  // namespace
 
 QStringList stepsAgainstTheEye(const std::vector<Stop>& walk) {
     QStringList against;
-    const std::size_t wrapping = stepOfWrapping(walk);
-    for (std::size_t step = 1; step < walk.size(); ++step) {
-        const QRect from = walk[step].placeBefore, to = walk[step].place;
-        const int leeway = std::min(from.height(), to.height()) / 2;
-        const int down = to.center().y() - from.center().y();
-        const bool goesBack = std::abs(down) < leeway && to.right() < from.left();
-        const bool goesUp = down <= -leeway && to.bottom() < from.center().y() && to.left() < from.right();
-        if (step != wrapping && (goesBack || goesUp))
-            against << QStringLiteral("%1 at %2 to %3 at %4")
-                           .arg(called(walk[step - 1].widget), text(from), called(walk[step].widget), text(to));
+    int furthest = -1;
+    qsizetype wrapping = 0;
+    for (std::size_t step = 0; step < walk.size(); ++step) {
+        const QWidget& before = *walk[step == 0 ? walk.size() - 1 : step - 1].widget;
+        const std::optional<int> up = wayBack(walk[step].placeBefore, walk[step].place);
+        // Into what scrolls is no way up.
+        if (!up || before.isAncestorOf(walk[step].widget)) continue;
+        if (*up > furthest) wrapping = against.size();
+        furthest = std::max(furthest, *up);
+        against << QStringLiteral("%1 at %2 to %3 at %4")
+                       .arg(called(before), text(walk[step].placeBefore), called(*walk[step].widget),
+                            text(walk[step].place));
     }
+    // A round has to begin anew once.
+    if (!against.isEmpty()) against.removeAt(wrapping);
     return against;
 }
 

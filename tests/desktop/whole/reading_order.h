@@ -21,9 +21,11 @@ struct Stop {
 
 /// Where Tab goes from the widget that has the focus, until it comes back to one that it has visited.
 [[nodiscard]] std::vector<Stop> tabWalk(QWidget& top);
+/// For messages.
+[[nodiscard]] QString inOrder(const std::vector<Stop>& walk);
 /// Visible enabled widgets that take the focus by Tab and that the walk never comes to: it is trapped before, or leaves them out.
 [[nodiscard]] QStringList unreached(QWidget& top, const std::vector<Stop>& walk);
-/// Steps of the walk that go against the eye: back within a row, or up within a column. Wrapping round from the last to the first is none.
+/// Steps of the round that go against the eye: back within a row, or up within a column. One has to: where it begins anew.
 [[nodiscard]] QStringList stepsAgainstTheEye(const std::vector<Stop>& walk);
 
 }  // namespace whole

@@ -29,17 +29,17 @@ db::Logbook seasonInMemory() {
 
 }  // namespace
 
-Window::Window()
+Window::Window(desktop::Prompts* prompts)
     : memory_({folder_.filePath("settings.ini"), folder_.filePath("window.ini")}),
       system_(desktop::paletteFor(desktop::Theme::Light)),
       appearance_(*qApp, memory_, system_),
       workspace_(noonOfDemoDay, "HB"),
-      window_(std::make_unique<desktop::MainWindow>(
-          desktop::WindowParts{.context = {.workspace = workspace_, .prompts = prompts_, .memory = &memory_},
-                               .memory = memory_,
-                               .appearance = appearance_,
-                               .pages = desktop::pageEntries(),
-                               .tasks = desktop::taskEntries()})) {
+      window_(std::make_unique<desktop::MainWindow>(desktop::WindowParts{
+          .context = {.workspace = workspace_, .prompts = prompts ? *prompts : prompts_, .memory = &memory_},
+          .memory = memory_,
+          .appearance = appearance_,
+          .pages = desktop::pageEntries(),
+          .tasks = desktop::taskEntries()})) {
     workspace_.use(seasonInMemory());
     window_->resize(1280, 800);
     window_->show();
@@ -54,8 +54,12 @@ void Window::front(int page) {
 }
 
 void settle() {
-    QApplication::sendPostedEvents();
-    QApplication::processEvents();
+    // What is laid out anew may ask for another size once it knows its width.
+    constexpr int rounds = 3;
+    for (int round = 0; round < rounds; ++round) {
+        QApplication::sendPostedEvents();
+        QApplication::processEvents();
+    }
 }
 
 }  // namespace whole

@@ -16,7 +16,8 @@ namespace whole {
 
 class Window : public testing::Test {
   protected:
-    Window();
+    /// `prompts`: who answers instead of a list.
+    explicit Window(desktop::Prompts* prompts = nullptr);
     ~Window() override;
 
     /// Brings a page to the front and lets what it asked for arrive.
