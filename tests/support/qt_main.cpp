@@ -19,8 +19,8 @@ void reportMessage(QtMsgType kind, const QMessageLogContext& context, const QStr
         std::fprintf(stderr, "%s\n", qPrintable(text));
         return;
     }
-    // The offscreen platform says so of every window that it shows.
-    if (text == QLatin1String("This plugin does not support propagateSizeHints()")) return;
+    // The offscreen platform stacks no windows, hints no sizes and grabs no keyboard, and says so each time.
+    if (text.startsWith(QLatin1String("This plugin does not support"))) return;
     ADD_FAILURE() << "Qt says: " << text.toStdString() << " [" << (context.category ? context.category : "") << "]";
 }
 
