@@ -130,15 +130,16 @@ TEST(Simulation, GivesTheSameFiguresWithAnyNumberOfThreads) {
     std::vector<calibration::Study> chosen;
     for (std::size_t study = 0; study < all.size(); study += 8) chosen.push_back(all[study]);
     calibration::SimulationOptions options{.seasons = 2, .seed = 4, .threads = 1};
-    const calibration::Tally one = calibration::simulate(chosen, options);
+    const calibration::Tally one = calibration::simulate(chosen, options).value();
     options.threads = 3;
-    EXPECT_TRUE(one == calibration::simulate(chosen, options));
+    EXPECT_TRUE(one == calibration::simulate(chosen, options).value());
     options.seed = 5;
-    EXPECT_FALSE(one == calibration::simulate(chosen, options));
+    EXPECT_FALSE(one == calibration::simulate(chosen, options).value());
 }
 
 TEST(Simulation, RefutesNoClaimInAFewSeasons) {
-    const auto tally = calibration::simulate(calibration::allStudies(), {.seasons = 1, .seed = 20260101, .threads = 2});
+    const auto tally =
+        calibration::simulate(calibration::allStudies(), {.seasons = 1, .seed = 20260101, .threads = 2}).value();
     constexpr double times = 3;  // the 95 % error of the simulation: a hundred claims, and none may fail by chance
     for (const calibration::Claim& claim : calibration::claimsOn(tally))
         EXPECT_TRUE(claim.mayHold(times)) << claim.words << ": " << claim.found.yes << " of " << claim.found.asked;

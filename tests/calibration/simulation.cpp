@@ -49,20 +49,21 @@ Tally judged(const Study& study, const Piece& piece, std::uint64_t seed) {
 
 }  // namespace
 
-Tally simulate(std::span<const Study> studies, const SimulationOptions& options,
-               const std::function<void(double)>& progress) {
+std::optional<Tally> simulate(std::span<const Study> studies, const SimulationOptions& options,
+                              const Progress& progress) {
     const std::vector<Piece> pieces = piecesOf(studies, options);
     double costOfAll = 0, costDone = 0;
     for (const Piece& piece : pieces) costOfAll += piece.cost;
     std::vector<Tally> tallies(pieces.size());
     std::atomic<std::size_t> next = 0;
     std::mutex mutex;
+    std::atomic<bool> isEnded = progress && !progress(0);
     const auto work = [&] {
-        for (std::size_t i = next++; i < pieces.size(); i = next++) {
+        for (std::size_t i = next++; i < pieces.size() && !isEnded; i = next++) {
             tallies[i] = judged(studies[pieces[i].study], pieces[i], options.seed);
             const std::lock_guard lock(mutex);
             costDone += pieces[i].cost;
-            if (progress) progress(costDone / costOfAll);
+            if (progress && !progress(costDone / costOfAll)) isEnded = true;
         }
     };
     {
@@ -70,6 +71,7 @@ Tally simulate(std::span<const Study> studies, const SimulationOptions& options,
         for (int thread = 1; thread < options.threads; ++thread) threads.emplace_back(work);
         work();
     }
+    if (isEnded) return std::nullopt;
     // Put together in one order: sums of rounded numbers depend on it.
     Tally all;
     for (const Tally& tally : tallies) all.merge(tally);

@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <span>
 
 #include "tests/calibration/studies.h"
@@ -17,8 +18,11 @@ struct SimulationOptions {
     int threads{1};
 };
 
-/// Every study as many seasons as it wants for one of the options'. `progress` gets the share done, from any thread, one at a time.
-[[nodiscard]] Tally simulate(std::span<const Study> studies, const SimulationOptions& options,
-                             const std::function<void(double)>& progress = {});
+/// Gets the share done, from 0 to 1, from any thread, one at a time; false ends the simulation.
+using Progress = std::function<bool(double)>;
+
+/// Every study as many seasons as it wants for one of the options'. Nothing when `progress` ended it.
+[[nodiscard]] std::optional<Tally> simulate(std::span<const Study> studies, const SimulationOptions& options,
+                                            const Progress& progress = {});
 
 }  // namespace calibration
