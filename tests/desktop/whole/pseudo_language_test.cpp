@@ -21,7 +21,8 @@ TEST(PseudoLanguage, KeepsWhatTranslatorsHaveToKeep) {
 bool isSaidByCore(const whole::ShownText& shown) {
     static const QStringList places{"batchCautions",    "batchInWords",     "comparisonCautions",  "comparisonInWords",
                                     "doseFigure1Words", "doseFigure2Words", "goesWithFigureWords", "horizonReason",
-                                    "roundFault",       "logbookPlace"};
+                                    "roundFault",       "powerAnswer",      "powerRestsOn",        "powerCurveView",
+                                    "logbookPlace"};
     return std::ranges::any_of(shown.within, [](const QString& name) { return places.contains(name); });
 }
 
