@@ -16,11 +16,15 @@ class LabelsCommand : public Command {
     int run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) override;
 
   private:
+    [[nodiscard]] int calibrate(const Surroundings& surroundings, std::ostream& out) const;
+
     std::string file_;
     std::optional<std::string> session_;
     std::optional<std::string> to_;
     std::optional<std::string> sheet_;
     std::optional<std::string> start_;
+    std::optional<std::string> offset_;
+    bool isCalibration_{};
     bool isJson_{};
 };
 

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "app/console/print_command.h"
 
+#include <algorithm>
+
 #include "app/console/arguments.h"
 #include "app/console/json_text.h"
 #include "app/console/open_logbook.h"
 #include "app/console/painting_application.h"
 #include "app/console/stuck_on_day.h"
+#include "app/console/trial_sheet.h"
 #include "app/console/words.h"
 #include "app/report/batch_summary_sheet.h"
 #include "app/report/check_sheet.h"
+#include "app/report/map_sheet.h"
 #include "app/report/pdf.h"
 #include "app/report/session_sheet.h"
 #include "app/report/sheet.h"
@@ -32,37 +36,88 @@ std::string PrintCommand::name() const {
 }
 
 std::string PrintCommand::summary() const {
-    return tr("a batch's summary, the check sheet of a round, or the sheet of a session, as PDF");
+    return tr(
+        "a batch's summary, a check sheet, a session sheet, a map of positions, a trial's report, or a lid to drill, "
+        "as PDF");
 }
 
 void PrintCommand::declare(Options& options) {
-    options.argument("LOG", tr("the logbook"), file_);
+    options.optionalArgument("LOG", tr("the logbook"), file_);
     options.option("--batch", "CODE", tr("which batch"), code_);
     options.flag("--round", tr("what is due today, with boxes for a pencil"), isRound_);
     options.option("--session", "DATE", tr("what was stuck on that day"), session_);
+    options.option("--map", "WHERE", tr("what stands at each position: a station's name or a batch's code"), map_);
+    options.option("--trial", "NAME", tr("how a trial was planned, how far it is, what came of it"), trial_);
+    drilling_.declare(options);
     options.neededOption("--to", "FILE.pdf", tr("the file to write; an older one is replaced"), to_);
     options.option("--paper", "A4|Letter", tr("(as the logbook says)"), paper_);
     options.flag("--json", tr("for machines"), isJson_);
 }
 
 int PrintCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
-    if ((code_ ? 1 : 0) + (session_ ? 1 : 0) + (isRound_ ? 1 : 0) != 1)
-        throw WrongArgument(tr("Of --batch CODE, --round and --session DATE one is needed, and no more than one."));
+    requireOneThing();
     requirePdfName(*to_);
     if (paper_ && *paper_ != "A4" && *paper_ != "Letter")
         throw WrongArgument(filled(tr("--paper is %1; A4 or Letter is allowed."), {shown(*paper_)}));
     const std::optional<core::Date> day =
         session_ ? std::optional(dateFrom("--session", *session_)) : std::optional<core::Date>();
+    if (std::optional<report::DrillingTemplate> drilling = drilling_.read())
+        return printTemplate(std::move(*drilling), surroundings, out);
+    if (file_.empty()) throw WrongArgument(tr("LOG is missing."));
     const db::Logbook logbook = openToRead(file_, surroundings);
     const PaintingApplication application;
-    const std::optional<report::Sheet> sheet = code_ ? batchSheet(logbook, surroundings, err)
-                                               : day ? sessionSheet(logbook, *day, surroundings, err)
-                                                     : roundSheet(logbook, surroundings);
+    const std::optional<report::Sheet> sheet = code_    ? batchSheet(logbook, surroundings, err)
+                                               : day    ? sessionSheet(logbook, *day, surroundings, err)
+                                               : map_   ? mapSheet(logbook, surroundings, err)
+                                               : trial_ ? trialSheet(*trial_, logbook, file_, surroundings, err)
+                                                        : roundSheet(logbook, surroundings);
     if (!sheet) return Refused;
     const std::string usual = logbook.shelves().facts.paper;
     report::writePdf(*sheet, QString::fromStdString(*to_),
                      report::paperFrom(QString::fromStdString(paper_.value_or(usual))));
     say(*sheet, out);
+    return Done;
+}
+
+void PrintCommand::requireOneThing() const {
+    const int things = (code_ ? 1 : 0) + (session_ ? 1 : 0) + (isRound_ ? 1 : 0) + (map_ ? 1 : 0) + (trial_ ? 1 : 0) +
+                       (drilling_.isWanted() ? 1 : 0);
+    if (things != 1)
+        throw WrongArgument(
+            tr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME and --template one is needed, "
+               "and no more than one."));
+}
+
+int PrintCommand::printTemplate(report::DrillingTemplate drilling, const Surroundings& surroundings,
+                                std::ostream& out) const {
+    std::string paper = paper_.value_or("A4");
+    if (!file_.empty()) {
+        const core::LogbookFacts facts = openToRead(file_, surroundings).shelves().facts;
+        drilling.unit = facts.units.length;
+        if (!paper_) paper = facts.paper;
+    }
+    drilling.printedAt = momentFrom(surroundings.clock);
+    const PaintingApplication application;
+    const report::Paper sheets = report::paperFrom(QString::fromStdString(paper));
+    report::writePdf(drilling, QString::fromStdString(*to_), sheets);
+    const std::size_t pages = report::tilesOf(drilling.layout, sheets).tiles.size();
+    const core::LidLayout& layout = drilling.layout;
+    if (isJson_)
+        print({{"file", *to_},
+               {"holes", layout.count()},
+               {"pattern", layout.pattern == core::RowPattern::Square ? "square" : "staggered"},
+               {"rows", layout.rows},
+               {"columns", layout.columns},
+               {"turned", layout.isTurned},
+               {"square", core::layoutOf(drilling.lid, core::RowPattern::Square).count()},
+               {"staggered", core::layoutOf(drilling.lid, core::RowPattern::Staggered).count()},
+               {"pages", pages}},
+              out);
+    else
+        out << filled(
+                   tr("Printed the drilling template to %1: %2, pages: %3. Print them at 100 %."),
+                   {*to_, report::holesText(drilling.lid, layout, drilling.unit).toStdString(), std::to_string(pages)})
+            << '\n';
     return Done;
 }
 
@@ -74,7 +129,9 @@ void PrintCommand::say(const report::Sheet& sheet, std::ostream& out) const {
     Json json = {{"file", *to_}};
     if (code_) json["batch"] = *code_;
     if (session_) json["session"] = *session_;
+    if (trial_) json["trial"] = *trial_;
     if (isRound_) json["round"] = true;
+    if (map_) json["map"] = *map_;
     print(json, out);
 }
 
@@ -91,6 +148,32 @@ std::optional<report::Sheet> PrintCommand::batchSheet(const db::Logbook& logbook
     return report::batchSummarySheet(*record, sessionOf(logbook, record->batch), summary, shelves,
                                      momentFrom(surroundings.clock),
                                      report::batchEventsOf(logbook, *record, shelves, surroundings.today));
+}
+
+std::optional<report::Sheet> PrintCommand::mapSheet(const db::Logbook& logbook, const Surroundings& surroundings,
+                                                    std::ostream& err) const {
+    const core::Shelves shelves = logbook.shelves();
+    const std::optional<core::BatchRecord> focus = logbook.batch(logbook.batchWithCode(*map_));
+    const auto named = std::ranges::find(shelves.stations, *map_, &core::Station::name);
+    const core::Station* station = focus ? core::find(shelves.stations, focus->batch.station)
+                                   : named == shelves.stations.end() ? nullptr
+                                                                     : &*named;
+    if (station == nullptr && !focus) {
+        err << filled(tr("There is no station and no batch %1 in %2."), {shown(*map_), file_}) << '\n';
+        return {};
+    }
+    if (station == nullptr || !station->hasLayout() || (focus && core::positionStates(*focus).empty())) {
+        err << filled(tr("%1 has no positions in %2, so there is nothing to map."), {shown(*map_), file_}) << '\n';
+        return {};
+    }
+    std::vector<core::BatchRecord> records;
+    for (const core::BatchLine& line : logbook.batchLines()) {
+        const bool isOpenHere = line.batch.station == station->id && !core::isClosed(line.batch, line.tally);
+        if (!isOpenHere && !(focus && line.batch.id == focus->batch.id)) continue;
+        if (auto record = logbook.batch(line.batch.id)) records.push_back(std::move(*record));
+    }
+    return report::mapSheet(*station, records, focus ? focus->batch.id : core::BatchId(), shelves,
+                            momentFrom(surroundings.clock));
 }
 
 std::optional<report::Sheet> PrintCommand::roundSheet(const db::Logbook& logbook,

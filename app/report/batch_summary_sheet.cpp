@@ -9,6 +9,7 @@
 #include "app/plot/rooted_by_day_figure.h"
 #include "app/plot/strike_chart_figure.h"
 #include "app/plot/unit_text.h"
+#include "app/report/map_sheet.h"
 #include "app/report/sheet_words.h"
 
 namespace report {
@@ -36,7 +37,8 @@ class BatchSheetMaker {
         sheet_.title = tr("Batch %1").arg(text(batch_.code));
         sheet_.subtitle = tr("%1 stuck on %2", "24 cuttings, date")
                               .arg(plot::cuttingsText(batch_.stuck), plot::dateText(batch_.stuckOn));
-        sheet_.fitsOnePage = events_.isEmpty();
+        const std::vector<Block> map = mapBlocks(record_, shelves_);
+        sheet_.fitsOnePage = events_.isEmpty() && map.empty();
         addAnswer();
         sheet_.blocks.emplace_back(Heading{tr("What was stuck, where, how, by whom")});
         sheet_.blocks.emplace_back(facts());
@@ -55,6 +57,7 @@ class BatchSheetMaker {
         sheet_.blocks.emplace_back(Paragraph{losses(), Tone::Plain});
         sheet_.blocks.emplace_back(Paragraph{past(), Tone::Plain});
         addPlaceAmongBatches();
+        sheet_.blocks.insert(sheet_.blocks.end(), map.begin(), map.end());
         for (Block& block : eventBlocks(events_, summary_, batch_, shelves_)) sheet_.blocks.push_back(std::move(block));
         addCautions();
         sheet_.blocks.emplace_back(Heading{tr("How this was worked out")});

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The batch summary: what was stuck, where, how, by whom; each check; the strike rate with its interval; the curve; losses by cause; the
-// grower's own past; what happened around it; cautions; how it was worked out; a line to sign. On one page where nothing happened beside
-// the checks.
+// grower's own past; where they stood; what happened around it; cautions; how it was worked out; a line to sign. On one page where nothing
+// happened beside the checks and nobody recorded positions.
 #pragma once
 
 #include <QDateTime>

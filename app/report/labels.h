@@ -50,11 +50,23 @@ struct LabelStock {
 
 [[nodiscard]] std::vector<Label> labelsOf(std::span<const core::Batch> batches, const core::Shelves& shelves);
 
+/// Printers feed a little off: everything is moved by so many half millimetres, to the right and down.
+struct LabelOffset {
+    int right{};
+    int down{};
+
+    [[nodiscard]] QPointF millimetres() const { return {right * 0.5, down * 0.5}; }
+    bool operator==(const LabelOffset&) const = default;
+};
+
+inline constexpr int mostHalfMillimetres = 20;  // of an offset, either way
+
 /// What goes onto which paper. `start` is the first label that is still on the first sheet, from 1.
 struct LabelPrint {
     std::vector<Label> labels;
     LabelStock stock;
     int start{1};
+    LabelOffset offset{};
 
     [[nodiscard]] int pages() const;
 };
@@ -64,5 +76,15 @@ struct LabelPrint {
 void printTo(const LabelPrint& print, QPagedPaintDevice& device);
 /// Whole or not at all. Throws db::LogbookError when the file can't be written.
 void writePdf(const LabelPrint& print, const QString& file);
+
+/// One page to find the offset by: the outlines of all labels where they would be printed, and at the first and the last a scale in half
+/// millimetres, whose figures are the offset that would bring it to the label's edge.
+struct LabelCalibration {
+    LabelStock stock;
+    LabelOffset offset{};
+};
+
+void printTo(const LabelCalibration& calibration, QPagedPaintDevice& device);
+void writePdf(const LabelCalibration& calibration, const QString& file);
 
 }  // namespace report

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Labels onto paper.
-#include <QBuffer>
 #include <QCoreApplication>
-#include <QPageLayout>
 #include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPdfWriter>
 #include <algorithm>
 #include <cmath>
 
@@ -14,6 +11,7 @@
 #include "app/plot/whole_file.h"
 #include "app/report/labels.h"
 #include "app/report/qr_code.h"
+#include "app/report/whole_page.h"
 
 namespace report {
 namespace {
@@ -33,7 +31,6 @@ constexpr double kLeastCodePoints = 10;  // read at arm's length
 constexpr double kTallPoints = 10;       // of the lines under the code, on labels that are tall, and on all others
 constexpr double kFlatPoints = 7;
 constexpr double kLeastNamePoints = 5.5;
-constexpr int kLabelDots = 600;
 
 class LabelPainter {
   public:
@@ -44,7 +41,7 @@ class LabelPainter {
         for (std::size_t i = 0; i < print_.labels.size(); ++i) {
             const int number = static_cast<int>(i) + print_.start - 1;
             if (i > 0 && number % print_.stock.perPage() == 0) device_.newPage();
-            paintLabel(print_.labels[i], print_.stock.place(number));
+            paintLabel(print_.labels[i], print_.stock.place(number).translated(print_.offset.millimetres()));
         }
     }
 
@@ -167,25 +164,13 @@ QPageSize pageSizeOf(const LabelStock& stock) {
 }
 
 void printTo(const LabelPrint& print, QPagedPaintDevice& device) {
-    QPageLayout layout = device.pageLayout();
-    layout.setMode(QPageLayout::FullPageMode);
-    layout.setMargins({0, 0, 0, 0});
-    device.setPageLayout(layout);
+    useWholePage(device);
     LabelPainter(print, device).paint();
 }
 
 void writePdf(const LabelPrint& print, const QString& file) {
-    QBuffer buffer;
-    buffer.open(QIODevice::WriteOnly);
-    {
-        QPdfWriter writer(&buffer);
-        writer.setTitle(LabelPaperWords::tr("Labels"));
-        writer.setCreator(QStringLiteral("Strikebook " STRIKEBOOK_VERSION));
-        writer.setResolution(kLabelDots);
-        writer.setPageSize(pageSizeOf(print.stock));
-        printTo(print, writer);
-    }
-    plot::writeWholeFile(file, buffer.data());
+    plot::writeWholeFile(file, wholePagePdf(pageSizeOf(print.stock), LabelPaperWords::tr("Labels"),
+                                            [&](QPagedPaintDevice& device) { printTo(print, device); }));
 }
 
 }  // namespace report

@@ -60,10 +60,22 @@ TEST_F(LabelsCommand, SaysWhatIsWrong) {
     EXPECT_THAT(run({"labels", log_, "--to", pdf_}).err, HasSubstr("--session DATE is missing"));
     EXPECT_THAT(run({"labels", log_, "--session", "today", "--to", pdf_}).err, HasSubstr("--session"));
     EXPECT_THAT(run({"labels", log_, "--session", "2026-06-10", "--to", log_}).err, HasSubstr("ends in .pdf"));
+    for (const char* offset : {"1", "0.3,0", "11,0", "x,y", "1,", "1,2,3"})
+        EXPECT_THAT(fault({"--offset", offset}), HasSubstr("steps of 0.5 from -10 to 10")) << offset;
     const support::Ran none = run({"labels", log_, "--session", "2026-06-09", "--to", pdf_});
     EXPECT_EQ(none.status, 1);
     EXPECT_THAT(none.err, HasSubstr("Nothing was stuck on 9 June 2026"));
     EXPECT_FALSE(std::filesystem::exists(pdf_));
+}
+
+TEST_F(LabelsCommand, MovesTheLabelsAndPrintsAPageToFindTheOffset) {
+    EXPECT_EQ(run({"labels", log_, "--session", "2026-06-10", "--to", pdf_, "--offset", "-0.5,1"}).status, 0);
+    const support::Ran page =
+        run({"labels", log_, "--calibration", "--sheet", "a4-65", "--offset", "0.5,-1.5", "--to", pdf_, "--json"});
+    ASSERT_EQ(page.status, 0) << page.err;
+    EXPECT_EQ(page.json()["calibration"], true);
+    EXPECT_EQ(page.json()["sheet"], "a4-65");
+    EXPECT_TRUE(folder_.read("out.pdf").starts_with("%PDF-"));
 }
 
 TEST_F(LabelsCommand, StandsBesidePrintedSheetsOfRoundAndSession) {
