@@ -14,6 +14,7 @@
 #include "app/desktop/session/session_dialog.h"
 #include "app/desktop/shelves/shelves_page.h"
 #include "app/desktop/stations/station_dialog.h"
+#include "app/desktop/template/drilling_dialog.h"
 
 namespace desktop {
 
@@ -90,12 +91,17 @@ std::vector<TaskEntry> taskEntries() {
          .icon = "print",
          .shortcut = "Ctrl+L",
          .make = makes<SessionPapers, QDialog>()},
+        {.name = task::drilling,
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "&Drilling template…")),
+         .icon = "print",
+         .shortcut = "Ctrl+D",
+         .make = makes<DrillingDialog, QDialog>()},
         {.name = task::station,
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "New s&tation…")),
          .icon = "station",
          .shortcut = "Ctrl+T",
          .make = [](const PageContext& context, QWidget* parent) -> QDialog* {
-             return StationDialog::keeping(context.workspace, {}, parent);
+             return StationDialog::keeping(context, {}, parent);
          }},
     };
 }

@@ -16,10 +16,12 @@
 #include "app/desktop/positions/position_look_model.h"
 #include "app/desktop/positions/position_map_model.h"
 #include "app/desktop/positions/position_mark_view.h"
+#include "app/desktop/printing/map_preview.h"
 #include "app/desktop/stations/station_dialog.h"
 #include "app/desktop/widgets/date_edit.h"
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/workspace.h"
+#include "core/due/due_today.h"
 
 namespace desktop {
 
@@ -41,8 +43,12 @@ std::vector<core::Station> inWalkingOrder(const Workspace& workspace) {
     return stations;
 }
 
-/// The first with a batch that says where it stands; else the first with a batch; else the first.
+/// Where the batch that has waited longest for a look says where it stands; else the first station with such a batch; else with any.
 core::StationId whereToBegin(const Workspace& workspace) {
+    std::vector<core::DueBatch> due = core::dueOn(workspace.today(), workspace.batchLines(), workspace.shelves());
+    std::erase_if(due, [](const core::DueBatch& each) { return each.line.batch.positions.empty(); });
+    const auto longest = std::ranges::max_element(due, {}, &core::DueBatch::daysOverdue);
+    if (longest != due.end()) return longest->line.batch.station;
     core::StationId first{}, used{};
     for (const core::Station& station : inWalkingOrder(workspace)) {
         if (!first.isSet()) first = station.id;
@@ -55,26 +61,41 @@ core::StationId whereToBegin(const Workspace& workspace) {
     return used.isSet() ? used : first;
 }
 
+/// The open batch whose page is in front in this window; unset where there is none.
+core::BatchId batchInFront(const Workspace& workspace, const QWidget* window) {
+    if (window == nullptr) return {};
+    for (const Page* page : window->findChildren<Page*>()) {
+        const Place place = page->isVisible() ? page->place() : Place{};
+        if (place.kind != Place::Kind::Batch) continue;
+        for (const core::BatchLine& line : workspace.batchLines())
+            if (line.batch.id.value == place.id && isOpenAt(line, line.batch.station)) return line.batch.id;
+    }
+    return {};
+}
+
 }  // namespace
 
 PositionLookDialog::PositionLookDialog(const PageContext& context, QWidget* parent)
-    : PositionLookDialog(context, whereToBegin(context.workspace), parent) {}
+    : QDialog(parent), context_(context), model_(new PositionLookModel(context.workspace, this)) {
+    const core::BatchId inFront = batchInFront(context.workspace, parent);
+    begin(inFront.isSet() ? stationOf(context.workspace, inFront) : whereToBegin(context.workspace), inFront);
+}
 
 PositionLookDialog::PositionLookDialog(const PageContext& context, core::BatchId batch, QWidget* parent)
     : QDialog(parent), context_(context), model_(new PositionLookModel(context.workspace, this)) {
-    build();
-    connectParts();
-    fillStations(stationOf(context.workspace, batch));
-    fillBatches(batch);
-    look();
+    begin(stationOf(context.workspace, batch), batch);
 }
 
 PositionLookDialog::PositionLookDialog(const PageContext& context, core::StationId station, QWidget* parent)
     : QDialog(parent), context_(context), model_(new PositionLookModel(context.workspace, this)) {
+    begin(station, {});
+}
+
+void PositionLookDialog::begin(core::StationId station, core::BatchId batch) {
     build();
     connectParts();
     fillStations(station);
-    fillBatches({});
+    fillBatches(batch);
     look();
 }
 
@@ -158,6 +179,7 @@ void PositionLookDialog::showView() {
     counts_->setText(now.counts);
     fault_->setFault(now.fault);
     takeBack_->setEnabled(model_->canTakeBack());
+    print_->setEnabled(hasMap);
     save_->setEnabled(hasMap);
 }
 
@@ -210,6 +232,10 @@ void PositionLookDialog::describeLayout() {
         if (model_->view().canBePlaced) place();
     });
     dialog->open();
+}
+
+void PositionLookDialog::printMap() {
+    showMapPreview(model_->station(), model_->batch(), context_, this);
 }
 
 void PositionLookDialog::save() {

@@ -14,6 +14,7 @@ class QLabel;
 class QLineEdit;
 class QPushButton;
 class QStackedWidget;
+class QVBoxLayout;
 
 namespace desktop {
 
@@ -27,7 +28,7 @@ class PositionLookDialog : public QDialog {
     Q_OBJECT
 
   public:
-    /// Begins with the first station in walking order that has something to look at.
+    /// Begins with the batch whose page is in front in `parent`, else with the station where a look is most due.
     explicit PositionLookDialog(const PageContext& context, QWidget* parent = nullptr);
     PositionLookDialog(const PageContext& context, core::BatchId batch, QWidget* parent = nullptr);
     PositionLookDialog(const PageContext& context, core::StationId station, QWidget* parent = nullptr);
@@ -40,13 +41,14 @@ class PositionLookDialog : public QDialog {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    void begin(core::StationId station, core::BatchId batch);
     void build();
     QHBoxLayout* makeHead();
     QWidget* makeLeftovers();
     QWidget* makeMap();
     QWidget* makeSide();
     QWidget* makeNothing();
-    QHBoxLayout* makeFoot();
+    QVBoxLayout* makeFoot();
     void connectParts();
     void fillStations(core::StationId chosen);
     void fillBatches(core::BatchId chosen);
@@ -55,6 +57,7 @@ class PositionLookDialog : public QDialog {
     void jump();
     void place();
     void describeLayout();
+    void printMap();
     void save();
 
     PageContext context_;
@@ -79,6 +82,7 @@ class PositionLookDialog : public QDialog {
     QLabel* counts_{};
     FaultLabel* fault_{};
     QPushButton* takeBack_{};
+    QPushButton* print_{};
     QPushButton* save_{};
 };
 

@@ -112,20 +112,23 @@ QWidget* PositionLookDialog::makeMap() {
     view_ = new PositionMarkView(*model_, page);
     auto* panel = new PositionMapPanel(view_, page);
     panel->setLegendShown(false);  // the buttons are it
-    auto* layout = new QHBoxLayout(page);
+    QLabel* keys = quietLabel(QStringLiteral("lookKeys"));
+    keys->setText(
+        tr("Arrows move, Shift and arrows take several, Space marks as before, Ctrl and arrows go to "
+           "the next undecided."));
+    auto* row = new QHBoxLayout;
+    row->addWidget(panel, 1);
+    row->addWidget(makeSide());
+    auto* layout = new QVBoxLayout(page);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(panel, 1);
-    layout->addWidget(makeSide());
+    layout->addLayout(row, 1);
+    layout->addWidget(keys);
     return page;
 }
 
 QWidget* PositionLookDialog::makeSide() {
     auto* side = new QWidget(this);
     buttons_ = new MarkButtons(markKeysFor(context_.workspace.shelves().lossCauses), side);
-    auto* keys =
-        quietLabelSaying(tr("Arrows move, Shift and arrows take several, Space marks as before, Ctrl and arrows go to "
-                            "the next undecided."));
-    keys->setWordWrap(true);
     jump_ = new QLineEdit(side);
     jump_->setObjectName(QStringLiteral("lookJump"));
     jump_->setMaxLength(8);
@@ -151,9 +154,8 @@ QWidget* PositionLookDialog::makeSide() {
     layout->addWidget(jumpFault_);
     layout->addWidget(snake);
     layout->addWidget(wasCounted_);
-    layout->addWidget(keys);
     layout->addStretch();
-    side->setMaximumWidth(fontMetrics().averageCharWidth() * 34);
+    side->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
     return side;
 }
 
@@ -174,30 +176,34 @@ QWidget* PositionLookDialog::makeNothing() {
     return page;
 }
 
-QHBoxLayout* PositionLookDialog::makeFoot() {
+QVBoxLayout* PositionLookDialog::makeFoot() {
     reminder_ = quietLabel(QStringLiteral("lookReminder"));
     reminder_->setWordWrap(true);
     looksAtAll_ = new QCheckBox(tr("Batches &without a mark were looked at too"), this);
     looksAtAll_->setObjectName(QStringLiteral("lookAtAll"));
     looksAtAll_->setToolTip(tr("They get a check that says nothing is new."));
     counts_ = answerLabel(QStringLiteral("lookCounts"));
-    auto* words = new QVBoxLayout;
-    words->addWidget(reminder_);
-    words->addWidget(looksAtAll_);
-    words->addWidget(counts_);
     takeBack_ =
         makeLookButton(tr("&Take back"), QStringLiteral("lookTakeBack"), tr("The last mark; Ctrl+Z does the same"));
-    takeBack_->setShortcut(QKeySequence::Undo);
+    // Not the button's own shortcut, which would take its mnemonic away.
+    connect(new QShortcut(QKeySequence("Ctrl+Z"), this), &QShortcut::activated, takeBack_, &QPushButton::click);
     takeBack_->setIcon(icon(QStringLiteral("undo")));
     auto* leave = makeLookButton(tr("&Leave without saving"), QStringLiteral("lookLeave"),
                                  tr("Esc; what was marked stands here again the next time"));
     connect(leave, &QPushButton::clicked, this, &QDialog::reject);
+    print_ = makeLookButton(tr("Print &map…"), QStringLiteral("lookPrintMap"),
+                            tr("As the logbook has it, without marks that are not saved yet"));
+    connect(print_, &QPushButton::clicked, this, &PositionLookDialog::printMap);
     save_ = makeLookButton(tr("Sa&ve look"), QStringLiteral("lookSave"), tr("Enter on the map, or Ctrl+Return"));
     save_->setIcon(icon(QStringLiteral("done")));
     save_->setDefault(true);
-    auto* foot = new QHBoxLayout;
-    foot->addLayout(words, 1);
-    for (QPushButton* button : {takeBack_, leave, save_}) foot->addWidget(button, 0, Qt::AlignBottom);
+    auto* line = new QHBoxLayout;
+    line->addWidget(counts_, 1);
+    for (QPushButton* button : {takeBack_, print_, leave, save_}) line->addWidget(button, 0, Qt::AlignBottom);
+    auto* foot = new QVBoxLayout;
+    foot->addWidget(reminder_);
+    foot->addWidget(looksAtAll_);
+    foot->addLayout(line);
     return foot;
 }
 

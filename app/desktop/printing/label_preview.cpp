@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/printing/label_preview.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QHBoxLayout>
@@ -13,6 +14,7 @@
 #include "app/desktop/widgets/count_edit.h"
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/workspace.h"
+#include "app/plot/number_text.h"
 #include "app/report/labels.h"
 
 namespace desktop {
@@ -24,8 +26,28 @@ struct LabelPreviewWords {
 };
 
 const QString stockChoice = QStringLiteral("labels/stock");
+const QString offsetChoice = QStringLiteral("labels/offset");  // "3 -1": half millimetres to the right and down
 
-/// Which stock, and where on it to begin.
+report::LabelOffset offsetFrom(const QString& words) {
+    const QStringList halves = words.split(u' ');
+    if (halves.size() != 2) return {};
+    const auto read = [](const QString& word) {
+        return std::clamp(word.toInt(), -report::mostHalfMillimetres, report::mostHalfMillimetres);
+    };
+    return {.right = read(halves[0]), .down = read(halves[1])};
+}
+
+/// Every offset that there is, in steps of half a millimetre.
+QComboBox* makeOffset(const char* name, int half) {
+    auto* choice = new QComboBox;
+    choice->setObjectName(QString::fromLatin1(name));
+    for (int each = -report::mostHalfMillimetres; each <= report::mostHalfMillimetres; ++each)
+        choice->addItem(LabelPreviewWords::tr("%1 mm").arg(plot::decimalText(each * 0.5, 1)), each);
+    choice->setCurrentIndex(choice->findData(half));
+    return choice;
+}
+
+/// Which stock, where on it to begin, and how far off the printer feeds it.
 class LabelChoices : public QWidget {
   public:
     LabelChoices(std::vector<report::Label> labels, const PageContext& context) : memory_(context.memory) {
@@ -50,10 +72,18 @@ class LabelChoices : public QWidget {
         row->addWidget(stock_);
         row->addWidget(startLabel_);
         row->addWidget(start_);
+        row->addStretch();
+        whole->insertLayout(1, makeOffsets());
         takeStock();
     }
 
     void setPreview(PrintPreview* preview) {
+        for (QComboBox* offset : {right_, down_})
+            QObject::connect(offset, &QComboBox::currentIndexChanged, preview, [this, preview] {
+                takeOffset();
+                preview->refresh();
+            });
+        QObject::connect(calibration_, &QCheckBox::toggled, preview, &PrintPreview::refresh);
         QObject::connect(stock_, &QComboBox::currentIndexChanged, preview, [this, preview] {
             takeStock();
             preview->refresh();
@@ -67,9 +97,50 @@ class LabelChoices : public QWidget {
         });
     }
 
-    [[nodiscard]] const report::LabelPrint& print() const { return print_; }
+    [[nodiscard]] QPageSize page() const { return report::pageSizeOf(print_.stock); }
+    void paint(QPagedPaintDevice& device) const {
+        if (calibration_->isChecked())
+            report::printTo(report::LabelCalibration{.stock = print_.stock, .offset = print_.offset}, device);
+        else
+            report::printTo(print_, device);
+    }
+    void write(const QString& file) const {
+        if (calibration_->isChecked())
+            report::writePdf(report::LabelCalibration{.stock = print_.stock, .offset = print_.offset}, file);
+        else
+            report::writePdf(print_, file);
+    }
 
   private:
+    QHBoxLayout* makeOffsets() {
+        if (memory_ != nullptr) print_.offset = offsetFrom(memory_->choice(offsetChoice));
+        right_ = makeOffset("labelRight", print_.offset.right);
+        down_ = makeOffset("labelDown", print_.offset.down);
+        calibration_ = new QCheckBox(LabelPreviewWords::tr("&Calibration page"));
+        calibration_->setObjectName(QStringLiteral("labelCalibration"));
+        calibration_->setToolTip(
+            LabelPreviewWords::tr("Instead of labels: their outlines and scales, to print on plain paper and hold "
+                                  "against the light with a label sheet"));
+        auto* row = new QHBoxLayout;
+        const auto add = [row](const QString& text, QComboBox* offset) {
+            auto* label = new QLabel(text);
+            label->setBuddy(offset);
+            row->addWidget(label);
+            row->addWidget(offset);
+        };
+        add(LabelPreviewWords::tr("&Move right"), right_);
+        add(LabelPreviewWords::tr("do&wn"), down_);
+        row->addWidget(calibration_);
+        row->addStretch();
+        return row;
+    }
+
+    void takeOffset() {
+        print_.offset = {.right = right_->currentData().toInt(), .down = down_->currentData().toInt()};
+        if (memory_ != nullptr)
+            memory_->setChoice(offsetChoice, QStringLiteral("%1 %2").arg(print_.offset.right).arg(print_.offset.down));
+    }
+
     void takeStock() {
         print_.stock = stocks_[static_cast<std::size_t>(stock_->currentIndex())];
         print_.start = 1;
@@ -90,6 +161,9 @@ class LabelChoices : public QWidget {
     CountEdit* start_{};
     QLabel* startLabel_{};
     FaultLabel* fault_{};
+    QComboBox* right_{};
+    QComboBox* down_{};
+    QCheckBox* calibration_{};
 };
 
 }  // namespace
@@ -97,15 +171,15 @@ class LabelChoices : public QWidget {
 PrintPreview* showLabelPreview(const std::vector<core::Batch>& batches, const PageContext& context, QWidget* parent) {
     auto* choices = new LabelChoices(report::labelsOf(batches, context.workspace.shelves()), context);
     const QString title = LabelPreviewWords::tr("Labels");
-    auto* preview = new PrintPreview(
-        Printout{.title = title,
-                 .fileName = batches.empty() ? title
-                                             : LabelPreviewWords::tr("Labels %1", "first code")
-                                                   .arg(QString::fromStdString(batches.front().code)),
-                 .paint = [choices](QPagedPaintDevice& device) { report::printTo(choices->print(), device); },
-                 .write = [choices](const QString& file) { report::writePdf(choices->print(), file); },
-                 .page = [choices] { return report::pageSizeOf(choices->print().stock); }},
-        choices, context, parent);
+    auto* preview =
+        new PrintPreview(Printout{.title = title,
+                                  .fileName = batches.empty() ? title
+                                                              : LabelPreviewWords::tr("Labels %1", "first code")
+                                                                    .arg(QString::fromStdString(batches.front().code)),
+                                  .paint = [choices](QPagedPaintDevice& device) { choices->paint(device); },
+                                  .write = [choices](const QString& file) { choices->write(file); },
+                                  .page = [choices] { return choices->page(); }},
+                         choices, context, parent);
     choices->setPreview(preview);
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->open();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Labels before they are printed: on which sheet or roll, and from which label on where a sheet is half used.
+// Labels before they are printed: on which sheet or roll, from which label on where a sheet is half used, moved by how much where the
+// printer feeds it a little off, and the page to find that out by.
 #pragma once
 
 #include <vector>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/printing/print_preview.h"
 
+#include <QAbstractScrollArea>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFileInfo>
@@ -33,12 +34,21 @@ QString asFileName(const QString& words) {
 
 PrintPreview::PrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName,
                            const PageContext& context, QWidget* parent)
+    : PrintPreview(
+          PaperPrintout{
+              .title = sheet->title,
+              .fileName = fileName,
+              .paint = [sheet](QPagedPaintDevice& device, report::Paper) { report::printTo(*sheet, device); },
+              .write = [sheet](const QString& file, report::Paper paper) { report::writePdf(*sheet, file, paper); }},
+          context, parent) {}
+
+PrintPreview::PrintPreview(PaperPrintout printout, const PageContext& context, QWidget* parent)
     : QDialog(parent),
       context_(context),
-      printout_{.title = sheet->title,
-                .fileName = asFileName(fileName),
-                .paint = [sheet](QPagedPaintDevice& device) { report::printTo(*sheet, device); },
-                .write = [this, sheet](const QString& file) { report::writePdf(*sheet, file, paper()); },
+      printout_{.title = printout.title,
+                .fileName = asFileName(printout.fileName),
+                .paint = [this, paint = printout.paint](QPagedPaintDevice& device) { paint(device, paper()); },
+                .write = [this, write = printout.write](const QString& file) { write(file, paper()); },
                 .page = [this] { return QPageSize(paper() == report::Paper::A4 ? QPageSize::A4 : QPageSize::Letter); }},
       printer_(std::make_unique<QPrinter>(QPrinter::HighResolution)) {
     build(makePaperChoice());
@@ -65,6 +75,8 @@ void PrintPreview::build(QWidget* choices) {
     pages_ = new QPrintPreviewWidget(printer_.get(), this);
     pages_->setObjectName(QStringLiteral("pages"));
     pages_->setAccessibleName(tr("The pages as they will be printed"));
+    // What takes the focus is a part of it.
+    for (auto* part : pages_->findChildren<QAbstractScrollArea*>()) part->setAccessibleName(pages_->accessibleName());
     pages_->setViewMode(QPrintPreviewWidget::SinglePageView);
     pages_->setZoomMode(QPrintPreviewWidget::FitToWidth);
     connect(pages_, &QPrintPreviewWidget::previewChanged, this, &PrintPreview::showPaging);
@@ -188,12 +200,23 @@ void PrintPreview::print() {
     dialog->open();
 }
 
-PrintPreview* showPrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName,
-                               const PageContext& context, QWidget* parent) {
-    auto* preview = new PrintPreview(std::move(sheet), fileName, context, parent);
+namespace {
+
+PrintPreview* openedPreview(PrintPreview* preview) {
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->open();
     return preview;
+}
+
+}  // namespace
+
+PrintPreview* showPrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName,
+                               const PageContext& context, QWidget* parent) {
+    return openedPreview(new PrintPreview(std::move(sheet), fileName, context, parent));
+}
+
+PrintPreview* showPrintPreview(PaperPrintout printout, const PageContext& context, QWidget* parent) {
+    return openedPreview(new PrintPreview(std::move(printout), context, parent));
 }
 
 }  // namespace desktop

@@ -24,11 +24,12 @@ class PrintPreview : public QDialog {
     /// `fileName` is proposed when saving: "B260047K" becomes "B260047K.pdf".
     PrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName, const PageContext& context,
                  QWidget* parent = nullptr);
+    PrintPreview(PaperPrintout printout, const PageContext& context, QWidget* parent = nullptr);
     /// Anything else that prints, with `choices` at the head of the window; call refresh() when one was made.
     PrintPreview(Printout printout, QWidget* choices, const PageContext& context, QWidget* parent = nullptr);
     ~PrintPreview() override;
 
-    [[nodiscard]] report::Paper paper() const;  // of a sheet
+    [[nodiscard]] report::Paper paper() const;  // where it can be chosen
     void refresh();
 
   protected:
@@ -62,5 +63,6 @@ class PrintPreview : public QDialog {
 /// Opens it without blocking; it deletes itself when it closes.
 PrintPreview* showPrintPreview(std::shared_ptr<const report::Sheet> sheet, const QString& fileName,
                                const PageContext& context, QWidget* parent);
+PrintPreview* showPrintPreview(PaperPrintout printout, const PageContext& context, QWidget* parent);
 
 }  // namespace desktop

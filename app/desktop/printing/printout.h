@@ -6,6 +6,8 @@
 #include <QString>
 #include <functional>
 
+#include "app/report/pdf.h"
+
 class QPagedPaintDevice;
 
 namespace desktop {
@@ -16,6 +18,14 @@ struct Printout {
     std::function<void(QPagedPaintDevice&)> paint;
     std::function<void(const QString& file)> write;  // throws db::LogbookError
     std::function<QPageSize()> page;
+};
+
+/// The same of something that prints on either paper; the person chooses.
+struct PaperPrintout {
+    QString title;
+    QString fileName;
+    std::function<void(QPagedPaintDevice&, report::Paper)> paint;
+    std::function<void(const QString& file, report::Paper)> write;  // throws db::LogbookError
 };
 
 }  // namespace desktop

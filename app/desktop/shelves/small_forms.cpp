@@ -47,7 +47,7 @@ QDialog* methodForm(const PageContext& context, std::int64_t id, QWidget* parent
 }
 
 QDialog* stationForm(const PageContext& context, std::int64_t id, QWidget* parent) {
-    return StationDialog::keeping(context.workspace, {id}, parent);
+    return StationDialog::keeping(context, {id}, parent);
 }
 
 QDialog* cuttingKindForm(const PageContext& context, std::int64_t id, QWidget* parent) {

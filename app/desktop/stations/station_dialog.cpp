@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/stations/station_dialog.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
@@ -11,6 +12,8 @@
 
 #include "app/desktop/positions/position_map_model.h"
 #include "app/desktop/stations/layout_edit.h"
+#include "app/desktop/template/drilling_dialog.h"
+#include "app/desktop/widgets/button_order.h"
 #include "app/desktop/widgets/count_edit.h"
 #include "db/actions/shelf_actions.h"
 
@@ -43,6 +46,7 @@ StationDialog::StationDialog(Workspace& workspace, const Start& start, Keep keep
     if (isNew && station_.walkingOrder == 0) station_.walkingOrder = newStation(workspace.shelves()).walkingOrder;
     makeFields(start);
     build(start.verb);
+    atFirst_ = typed();
 }
 
 StationDialog* StationDialog::keeping(Workspace& workspace, core::StationId station, QWidget* parent) {
@@ -63,6 +67,31 @@ StationDialog* StationDialog::keeping(Workspace& workspace, core::StationId stat
         parent);
 }
 
+StationDialog* StationDialog::keeping(const PageContext& context, core::StationId station, QWidget* parent) {
+    StationDialog* dialog = keeping(context.workspace, station, parent);
+    dialog->offerTemplate(context);
+    return dialog;
+}
+
+void StationDialog::offerTemplate(const PageContext& context) {
+    QPushButton* drilling = buttons_->addButton(tr("&Drilling template…"), QDialogButtonBox::ActionRole);
+    drilling->setObjectName(QStringLiteral("stationTemplate"));
+    drilling->setToolTip(tr("How many holes its lid holds, and where to drill them"));
+    drilling->setAutoDefault(false);
+    tabThrough(*note_, *buttons_);
+    connect(drilling, &QPushButton::clicked, this, [this, context] {
+        auto* dialog = new DrillingDialog(context, this);
+        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        dialog->offerToTake(name_->text().simplified());
+        connect(dialog, &DrillingDialog::layoutTaken, this, [this](const core::LidLayout& layout) {
+            core::Station station = station_;
+            core::describeAs(layout, station);
+            layout_->showLayout(station);
+        });
+        dialog->open();
+    });
+}
+
 void StationDialog::makeFields(const Start& start) {
     name_ = new QLineEdit(QString::fromStdString(station_.name), this);
     name_->setObjectName(QStringLiteral("stationName"));
@@ -72,15 +101,15 @@ void StationDialog::makeFields(const Start& start) {
     method_->setEditable(start.mayNameMethods);
     method_->addItems(start.methods);
     if (!start.method.isEmpty()) method_->setCurrentText(start.method);
+    layout_ = new LayoutEdit(
+        workspace_, station_.id.isSet() ? openBatchesAt(workspace_, station_.id) : std::vector<core::BatchRecord>(),
+        this);
+    layout_->showLayout(station_);
     walk_ = new CountEdit(0, lastPlace, this);
     walk_->setObjectName(QStringLiteral("stationWalk"));
     walk_->setCount(station_.walkingOrder);
     note_ = new QLineEdit(QString::fromStdString(station_.note), this);
     note_->setObjectName(QStringLiteral("stationNote"));
-    layout_ = new LayoutEdit(
-        workspace_, station_.id.isSet() ? openBatchesAt(workspace_, station_.id) : std::vector<core::BatchRecord>(),
-        this);
-    layout_->showLayout(station_);
 }
 
 void StationDialog::build(const QString& verb) {
@@ -102,17 +131,31 @@ void StationDialog::build(const QString& verb) {
         marks_.add(QString::fromLatin1(field), layout_->firstField(), layoutFault);
     add(tr("Place in the &walk"), {QStringLiteral("Place in the walk")}, walk_);
     add(tr("No&te"), {QStringLiteral("Note")}, note_);
-    auto* rest = new FaultLabel(this);
-    rest->setObjectName(QStringLiteral("stationFault"));
-    marks_.setRest(rest);
-    form->addRow(rest);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    auto* agreed = buttons->addButton(verb, QDialogButtonBox::AcceptRole);
+    rest_ = new FaultLabel(this);
+    rest_->setObjectName(QStringLiteral("stationFault"));
+    marks_.setRest(rest_);
+    form->addRow(rest_);
+    buttons_ = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    auto* agreed = buttons_->addButton(verb, QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("describeStation"));
     agreed->setDefault(true);
-    form->addRow(buttons);
-    connect(buttons, &QDialogButtonBox::accepted, this, &StationDialog::agree);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    form->addRow(buttons_);
+    connect(buttons_, &QDialogButtonBox::accepted, this, &StationDialog::agree);
+    connect(buttons_, &QDialogButtonBox::rejected, this, &StationDialog::reject);
+}
+
+QStringList StationDialog::typed() const {
+    QStringList texts;
+    for (const QLineEdit* line : findChildren<QLineEdit*>()) texts << line->text();
+    for (const QComboBox* box : findChildren<QComboBox*>()) texts << box->currentText();
+    for (const QCheckBox* box : findChildren<QCheckBox*>()) texts << (box->isChecked() ? box->objectName() : QString());
+    return texts;
+}
+
+void StationDialog::reject() {
+    if (hasWarned_ || typed() == atFirst_) return QDialog::reject();
+    hasWarned_ = true;
+    rest_->setFault(tr("What you typed here is not kept yet. Esc or Cancel again throws it away."));
 }
 
 void StationDialog::agree() {

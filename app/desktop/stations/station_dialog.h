@@ -8,11 +8,13 @@
 #include <QDialog>
 #include <functional>
 
+#include "app/desktop/page.h"
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/workspace.h"
 #include "core/station/station.h"
 
 class QComboBox;
+class QDialogButtonBox;
 class QLineEdit;
 
 namespace desktop {
@@ -38,6 +40,11 @@ class StationDialog : public QDialog {
     /// One that keeps its station in the logbook.
     [[nodiscard]] static StationDialog* keeping(Workspace& workspace, core::StationId station,
                                                 QWidget* parent = nullptr);
+    /// The same, with a button that leads to the template of a lid to drill.
+    [[nodiscard]] static StationDialog* keeping(const PageContext& context, core::StationId station,
+                                                QWidget* parent = nullptr);
+
+    void reject() override;  // asks once where something typed would be lost
 
   signals:
     void described(const QString& name);
@@ -45,7 +52,9 @@ class StationDialog : public QDialog {
   private:
     void makeFields(const Start& start);
     void build(const QString& verb);
+    void offerTemplate(const PageContext& context);
     void agree();
+    [[nodiscard]] QStringList typed() const;  // what stands in the fields, one after the other
 
     Workspace& workspace_;
     core::Station station_;
@@ -56,6 +65,10 @@ class StationDialog : public QDialog {
     CountEdit* walk_{};
     QLineEdit* note_{};
     LayoutEdit* layout_{};
+    QDialogButtonBox* buttons_{};
+    FaultLabel* rest_{};
+    QStringList atFirst_;
+    bool hasWarned_{};
 };
 
 }  // namespace desktop

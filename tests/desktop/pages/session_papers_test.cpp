@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/printing/session_papers.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFile>
 #include <QLineEdit>
+#include <QProcess>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -75,6 +77,35 @@ TEST_F(Papers, NeedNoStartOnARoll) {
     EXPECT_TRUE(named<QLineEdit>(labels, "labelStart").isVisible());
     stock.setCurrentIndex(stock.findData("roll-50x25"));
     EXPECT_FALSE(named<QLineEdit>(labels, "labelStart").isVisible());
+}
+
+TEST_F(Papers, MoveLabelsByHalfMillimetresAndShowAPageToFindThatOutBy) {
+    fill(support::recordsOf({support::aBatch()}));
+    open();
+    desktop::PrintPreview& labels = preview("paperLabels");
+    auto& right = named<QComboBox>(labels, "labelRight");
+    auto& down = named<QComboBox>(labels, "labelDown");
+    EXPECT_EQ(right.currentText(), "0.0 mm");
+    EXPECT_EQ(right.itemData(right.currentIndex() + 1).toInt(), 1) << "half a millimetre";
+    const QTemporaryDir folder;
+    const auto written = [&](const QString& name) {
+        prompts_.willPickFileToSave(folder.filePath(name));
+        named<QPushButton>(labels, "savePdf").click();
+        QFile file(folder.filePath(name));
+        return file.open(QIODevice::ReadOnly) ? file.size() : 0;
+    };
+    right.setCurrentIndex(right.findData(3));
+    down.setCurrentIndex(down.findData(-2));
+    named<QCheckBox>(labels, "labelCalibration").setChecked(true);
+    EXPECT_GT(written("calibration.pdf"), 0);
+    QProcess process;
+    process.start("pdftotext", {folder.filePath("calibration.pdf"), "-"});
+    ASSERT_TRUE(process.waitForFinished());
+    const QString text = QString::fromUtf8(process.readAllStandardOutput())
+                             .normalized(QString::NormalizationForm_KC)  // ligatures
+                             .simplified();
+    EXPECT_TRUE(text.contains("read the offset, in mm")) << text.toStdString();
+    EXPECT_FALSE(text.contains("cuttings")) << "no labels on it";
 }
 
 TEST_F(Papers, ShowTheSessionSheet) {
