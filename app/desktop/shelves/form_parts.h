@@ -43,7 +43,7 @@ struct ThingRead {
 /// Puts each refusal under a field of the form.
 using FieldsOf = std::function<core::Refusals(core::Refusals)>;
 
-/// `read` reads the form. core judges what could be read; where a field could not, that stands instead of core's sentence about it.
+/// `read` reads the form. The thing's own faultsIn() of core and keep() of db are found by its type. core judges what could be read; where a field could not, that stands instead of core's sentence about it.
 template <class Thing>
 void finishForm(
     ThingForm& form, const PageContext& context, std::function<ThingRead<Thing>()> read,
@@ -51,16 +51,16 @@ void finishForm(
     Workspace& workspace = context.workspace;
     const auto judge = [read, fieldsOf, &workspace] {
         ThingRead<Thing> now = read();
-        for (core::Refusal& fault : fieldsOf(core::faultsIn(now.thing, workspace.shelves()))) {
+        for (core::Refusal& fault : fieldsOf(faultsIn(now.thing, workspace.shelves()))) {
             const auto isOfField = [&fault](const core::Refusal& other) { return other.field == fault.field; };
             if (std::ranges::none_of(now.faults, isOfField)) now.faults.push_back(std::move(fault));
         }
         return now.faults;
     };
-    const auto keep = [read, &workspace] {
-        return workspace.run([&](db::Logbook& logbook) { return db::keep(logbook, read().thing); });
+    const auto keepIt = [read, &workspace] {
+        return workspace.run([&](db::Logbook& logbook) { return keep(logbook, read().thing); });
     };
-    form.finish(FormWords::tr("&Save"), QStringLiteral("formSave"), {.judge = judge, .keep = keep});
+    form.finish(FormWords::tr("&Save"), QStringLiteral("formSave"), {.judge = judge, .keep = keepIt});
 }
 
 /// Those in use, and the one that is chosen now; `none` stands first unless it is empty.

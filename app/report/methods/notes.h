@@ -9,7 +9,9 @@
 #include "app/report/methods/method_note.h"
 #include "core/comparison/batch_summary.h"
 #include "core/comparison/comparison.h"
+#include "core/planning/how_many.h"
 #include "core/trial/allocation.h"
+#include "core/trial/trial_power.h"
 
 namespace report {
 
@@ -29,6 +31,10 @@ namespace report {
 /// One batch: rate so far, its curve, against the past.
 [[nodiscard]] std::vector<MethodNote> notesOnBatch(const core::BatchSummary& summary);
 [[nodiscard]] std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart);
+/// How many to stick. Nothing while no cutting of one's own has rooted.
+[[nodiscard]] std::vector<MethodNote> notesOnPlan(const core::HowMany& answer, const core::PastRecords& records);
+/// What a number per arm is worth. Nothing where no number will do, or where "as good as" is asked.
+[[nodiscard]] std::vector<MethodNote> notesOnPower(const core::TrialPower& power);
 /// A batch split over the arms of a trial.
 [[nodiscard]] std::vector<MethodNote> notesOnSplit(const core::Allocation& allocation, std::uint32_t seed);
 

@@ -17,7 +17,7 @@ namespace {
 using pages::named;
 
 constexpr int day = 1;
-constexpr int plant = 2;
+constexpr int plantColumn = 2;
 constexpr int method = 3;
 
 class RememberedColumns : public pages::Desk {
@@ -94,7 +94,7 @@ TEST_F(RememberedColumns, GrowAndShrinkByTheMenuAndGoBackToHowTheyWere) {
 }
 
 TEST_F(RememberedColumns, StepOverHiddenOnesWhenTheyMove) {
-    choose(plant, "Plant");
+    choose(plantColumn, "Plant");
     choose(day, "one place back");
     EXPECT_GT(header().visualIndex(day), header().visualIndex(method)) << "past the next one that is seen";
 }
