@@ -7,6 +7,7 @@
 #include "app/desktop/bench/bench_page.h"
 #include "app/desktop/head_to_head/head_to_head_page.h"
 #include "app/desktop/history/history_page.h"
+#include "app/desktop/plan/plan_page.h"
 #include "app/desktop/positions/position_look_dialog.h"
 #include "app/desktop/printing/session_papers.h"
 #include "app/desktop/readings/reading_dialog.h"
@@ -50,6 +51,11 @@ std::vector<PageEntry> pageEntries() {
          .icon = "head_to_head",
          .shortcut = "Ctrl+3",
          .make = makes<HeadToHeadPage, Page>()},
+        {.name = "plan",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Plan")),
+         .icon = "plan",
+         .shortcut = "Ctrl+4",
+         .make = makes<PlanPage, Page>()},
         {.name = "shelves",
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Shelves")),
          .icon = "shelves",
