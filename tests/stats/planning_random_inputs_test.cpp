@@ -2,6 +2,7 @@
 // Plans, spread, tails and charts over whatever is allowed in: never "not a number", infinite nowhere.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <iostream>
 #include <optional>
@@ -86,7 +87,8 @@ TEST(PlanningRandomInputs, OfRatesAndRecordsGiveCountsThatCanBeShown) {
     for (int run = 0; run < 40'000; ++run) {
         const int wanted = static_cast<int>(random.below(random.below(50) == 0 ? 2'000'000'000 : 40));
         const double assurance = someLevel(random);
-        const auto known = stats::countForKnownRate(wanted, someShare(random), assurance);
+        const double livesOn = std::max(1e-300, someShare(random));
+        const auto known = stats::countForKnownRate(wanted, someShare(random), assurance, livesOn);
         ASSERT_TRUE(isProbability(known.achieved) && (!known.count || *known.achieved >= assurance)) << run;
         ASSERT_EQ(known.count.has_value(), known.achieved.has_value()) << run;
         if (run % 100 != 0) continue;  // may go through a million
@@ -125,8 +127,12 @@ TEST(PlanningRandomInputs, OfPastBatchesGiveTailsAndCountsThatCanBeShown) {
         ASSERT_TRUE(0 <= tail.usualFewest && tail.usualFewest <= tail.usualMost && tail.usualMost <= batch.trials)
             << run;
         const int traySize = 1 + static_cast<int>(random.below(9)), wanted = static_cast<int>(random.below(6));
-        const double chance = stats::assuranceOfCount(wanted, static_cast<int>(random.below(20)), past, traySize);
-        ASSERT_TRUE(isProbability(chance)) << run;
+        const double livesOn = std::max(1e-300, someShare(random));
+        const int count = static_cast<int>(random.below(20));
+        const auto chances =
+            stats::assuranceOfCounts(wanted, std::vector<int>{count, count + 7}, past, traySize, livesOn);
+        ASSERT_TRUE(isProbability(chances[0]) && isProbability(chances[1])) << run;
+        ASSERT_GE(chances[1], chances[0] - 1e-7) << run;
     }
 }
 
