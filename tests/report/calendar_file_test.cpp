@@ -17,7 +17,7 @@ namespace {
 
 using report::CalendarDay;
 
-core::Date day(const char* iso) {
+core::Date onDay(const char* iso) {
     return *core::dateFromIso(iso);
 }
 
@@ -29,13 +29,14 @@ core::Moment stamp() {
 std::vector<CalendarDay> awkwardDays() {
     std::string longName;
     for (int i = 0; i < 60; ++i) longName += "é×" + std::to_string(i);
-    return {{.uid = "plan-1-stick",
-             .on = day("2026-03-06"),
-             .summary = "Stick 34 cuttings: Mentha × piperita, 'Chocolate'; see C:\\temp",
-             .description = "First line, with a comma;\nsecond line: END:VEVENT",
-             .remindDaysBefore = 1},
-            {.uid = "plan-1-ready", .on = day("2028-02-29"), .summary = longName, .remindDaysBefore = 0},
-            {.uid = "look-B260047K", .on = day("2026-12-31"), .summary = "植物 🌱 \"quoted\"", .remindDaysBefore = 40}};
+    return {
+        {.uid = "plan-1-stick",
+         .on = onDay("2026-03-06"),
+         .summary = "Stick 34 cuttings: Mentha × piperita, 'Chocolate'; see C:\\temp",
+         .description = "First line, with a comma;\nsecond line: END:VEVENT",
+         .remindDaysBefore = 1},
+        {.uid = "plan-1-ready", .on = onDay("2028-02-29"), .summary = longName, .remindDaysBefore = 0},
+        {.uid = "look-B260047K", .on = onDay("2026-12-31"), .summary = "植物 🌱 \"quoted\"", .remindDaysBefore = 40}};
 }
 
 QJsonArray readBy(const char* parser, const std::string& text) {
@@ -104,13 +105,13 @@ TEST(CalendarFile, IsTheSameForTheSameDaysAndStamp) {
 
 TEST(CalendarOfAPlan, NamesItsDaysForGood) {
     const std::vector<core::PlanDay> days{
-        {.on = day("2026-03-06"), .kind = core::PlanDayKind::Stick, .what = "Stick 34 cuttings"},
-        {.on = day("2026-04-10"), .kind = core::PlanDayKind::PotOn, .what = "Pot on"}};
+        {.on = onDay("2026-03-06"), .kind = core::PlanDayKind::Stick, .what = "Stick 34 cuttings"},
+        {.on = onDay("2026-04-10"), .kind = core::PlanDayKind::PotOn, .what = "Pot on"}};
     const auto calendar = report::calendarOf(days, "plan-77");
     ASSERT_EQ(calendar.size(), 2U);
     EXPECT_EQ(calendar[0].uid, "plan-77-stick");
     EXPECT_EQ(calendar[1].uid, "plan-77-pot");
-    EXPECT_EQ(calendar[1].on, day("2026-04-10"));
+    EXPECT_EQ(calendar[1].on, onDay("2026-04-10"));
     EXPECT_EQ(calendar[0].summary, "Stick 34 cuttings");
     EXPECT_EQ(calendar[0].remindDaysBefore, 1);
 }
