@@ -11,7 +11,7 @@
 namespace core {
 namespace {
 
-constexpr int mostStuck = 20'000;  // as far as stats goes
+constexpr int mostToStick = 20'000;  // as far as stats goes
 
 double livesOnOf(const HowManyQuestion& question) {
     return question.pottedLive * question.rootedInTime;
@@ -31,7 +31,7 @@ std::string chanceInWords(double chance) {
 std::vector<int> numbersToShow(const HowMany& answer) {
     constexpr int about = 48;
     const int first = answer.question.wanted, stick = *answer.stick;
-    const int last = std::min(mostStuck, std::max(answer.withATrayMore, stick + (stick + 2) / 3));
+    const int last = std::min(mostToStick, std::max(answer.withATrayMore, stick + (stick + 2) / 3));
     const int stride = std::max(1, (last - first) / about);
     std::vector<int> numbers{stick, answer.withATrayMore};
     for (int number = first; number <= last; number += stride) numbers.push_back(number);
@@ -83,7 +83,7 @@ std::string howManyInWords(const HowMany& answer) {
     const HowManyQuestion& question = answer.question;
     const std::string wanted = counted(question.wanted, "plant", "plants");
     if (!answer.stick)
-        return "Even " + std::to_string(mostStuck) + " cuttings would not give " + wanted + " with a chance of " +
+        return "Even " + std::to_string(mostToStick) + " cuttings would not give " + wanted + " with a chance of " +
                chanceInWords(question.assurance) + ".";
     std::string words = "Stick " + std::to_string(*answer.stick) + " for " + wanted +
                         ": the chance of that many or more is " + chanceInWords(*answer.achieved);
@@ -103,7 +103,7 @@ Result<HowMany> howManyToStick(const HowManyQuestion& question, const PastRecord
     if (answer.stick) {
         answer.trays = (*answer.stick + question.traySize - 1) / question.traySize;
         answer.expectedPlants = *answer.stick * records.meanRate * livesOnOf(question);
-        answer.withATrayMore = std::min(mostStuck, *answer.stick + question.traySize);
+        answer.withATrayMore = std::min(mostToStick, *answer.stick + question.traySize);
         setCurve(records, answer);
         answer.trayMoreInWords = trayMoreInWords(answer);
     }
