@@ -2,6 +2,7 @@
 // strikebook: opens the window.
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QTimer>
 #include <chrono>
 #include <cstdio>
 
@@ -110,9 +111,15 @@ int main(int argc, char* argv[]) {
         } else if (wishes.pictures.isEmpty()) {
             system.listen();
             status = QApplication::exec();
-        } else if (!workspace.hasLogbook() || !desktop::takePictures(window, appearance, wishes.pictures)) {
-            std::fprintf(stderr, "%s\n", qPrintable(workspace.openingFault()));
-            status = 1;
+        } else {
+            // While the program runs as ever: what waits for the event loop would never come without one.
+            QTimer::singleShot(0, &window, [&] {
+                const bool isTaken =
+                    workspace.hasLogbook() && desktop::takePictures(window, appearance, wishes.pictures);
+                if (!isTaken) std::fprintf(stderr, "%s\n", qPrintable(workspace.openingFault()));
+                QApplication::exit(isTaken ? 0 : 1);
+            });
+            status = QApplication::exec();
         }
     }
     application.setWorkspace(nullptr);

@@ -63,7 +63,9 @@ AttentionRow rowOf(const core::Reading& reading, const core::Band& band, const c
                    const core::DisplayUnits& units) {
     const QString figure = plot::quantityText(reading.quantity, reading.value, units);
     const QString allowed = bandText(reading, band, units);
-    const QString name = plot::quantityName(reading.quantity);
+    // "solution pH 6.3": the unit of a pH is its name.
+    const QString name =
+        reading.quantity == core::Quantity::SolutionPh ? onAttention("solution") : plot::quantityName(reading.quantity);
     return {.batch = {},
             .station = station.id,
             .subject = QString::fromStdString(station.name),

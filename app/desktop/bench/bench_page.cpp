@@ -117,6 +117,7 @@ QWidget* BenchPage::makeDue() {
     due_ = new QTreeView(part);
     due_->setObjectName("benchDue");
     due_->setModel(dueModel_);
+    due_->installEventFilter(this);
     due_->setAllColumnsShowFocus(true);
     due_->setUniformRowHeights(true);
     due_->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -248,11 +249,11 @@ void BenchPage::resizeEvent(QResizeEvent* event) {
     fitStations();
 }
 
-void BenchPage::changeEvent(QEvent* event) {
-    Page::changeEvent(event);
-    // The tables have the new text size only after the page has it.
-    if (event->type() == QEvent::FontChange && stations_ != nullptr)
+bool BenchPage::eventFilter(QObject* watched, QEvent* event) {
+    // After the event: the table measures in the new text size only once it has it.
+    if (watched == due_ && event->type() == QEvent::FontChange)
         QMetaObject::invokeMethod(this, &BenchPage::fitColumns, Qt::QueuedConnection);
+    return Page::eventFilter(watched, event);
 }
 
 void BenchPage::showSentence(const BenchView& view) {

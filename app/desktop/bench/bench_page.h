@@ -33,7 +33,7 @@ class BenchPage : public Page {
     [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const override;
 
   protected:
-    void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
   private:

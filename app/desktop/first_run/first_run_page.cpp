@@ -39,6 +39,7 @@ FirstRunPage::FirstRunPage(QWidget* parent)
     QCommandLinkButton* tables = addChoice("chooseTables", "tables", tr("&Bring in tables"),
                                            tr("A folder with batches.csv and checks.csv becomes a new logbook."));
     for (QCommandLinkButton* choice : {sample, fresh, tables}) column->addWidget(choice);
+    first_ = sample;
     auto* open = new QPushButton(tr("&Open a logbook…"), this);
     open->setObjectName("chooseOpen");
     column->addSpacing(fontMetrics().height());
@@ -67,7 +68,13 @@ QCommandLinkButton* FirstRunPage::addChoice(const QString& name, const QString& 
     choice->setIcon(icon(iconName));
     choice->setIconSize(QSize(fontMetrics().height() * 2, fontMetrics().height() * 2));
     choice->setAccessibleDescription(what);
+    choice->setAutoDefault(true);  // Enter does what Space does
     return choice;
+}
+
+void FirstRunPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    first_->setFocus(Qt::OtherFocusReason);
 }
 
 void FirstRunPage::showFault(const QString& sentence, const QString& backupTime) {

@@ -29,12 +29,16 @@ class FirstRunPage : public QWidget {
     void openWanted();
     void backupWanted();
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     QCommandLinkButton* addChoice(const QString& name, const QString& iconName, const QString& title,
                                   const QString& what);
 
     FaultLabel* fault_;
     QPushButton* backup_;
+    QCommandLinkButton* first_{};
 };
 
 }  // namespace desktop

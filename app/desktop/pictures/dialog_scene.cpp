@@ -38,7 +38,7 @@ QDialog* innermost() {
 
 std::vector<DialogScene> dialogScenes() {
     std::vector<DialogScene> scenes;
-    for (auto part : {taskScenes, sessionScenes, batchScenes, shelfScenes, fileScenes}) {
+    for (auto part : {taskScenes, sessionScenes, batchScenes, shelfScenes, trialScenes, fileScenes}) {
         std::vector<DialogScene> more = part();
         scenes.insert(scenes.end(), more.begin(), more.end());
     }

@@ -229,6 +229,7 @@ class SessionDialog::Parts {
             const QModelIndex cell = model_.grid()->index(currentRow(), static_cast<int>(column));
             model_.grid()->setData(cell, name);
             grid_->goTo(cell.row(), cell.column());
+            grid_->goRight();  // as Enter would: what was described stands there
         });
         dialog->open();
     }

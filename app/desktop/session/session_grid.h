@@ -22,6 +22,8 @@ class SessionGrid : public QTableView {
     void goTo(int row, int column);
     void keyboardSearch(const QString&) override {}  // letters start typing, they don't search
     void removeCurrentRow();
+    /// To the next cell that can be typed into; from the last one to the next row.
+    void goRight();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -30,7 +32,6 @@ class SessionGrid : public QTableView {
 
   private:
     void goOn();
-    void goRight();
     void goBack();
     void goToNextRow();
     void shareWidth();

@@ -68,6 +68,7 @@ void LayoutEdit::build() {
     view_ = new PositionPaintView(*map_, this);
     auto* panel = new PositionMapPanel(view_, this);
     panel->setLegendShown(false);
+    panel_ = panel;
     sum_ = quietLabel(QStringLiteral("stationSum"));
     sum_->setWordWrap(true);
     fault_ = new FaultLabel(this);
@@ -163,7 +164,7 @@ void LayoutEdit::judge() {
     fault_->setFault(found.empty() ? QString() : QString::fromStdString(found.front().sentence));
     readInto(station_);
     map_->show(station_, standing_, {});
-    view_->setVisible(station_.hasLayout());
+    panel_->setVisible(station_.hasLayout());
     sum_->setText(
         station_.hasLayout()
             ? tr("Room for %1. Click or press Space to block a position; rows are lettered from the back, columns "

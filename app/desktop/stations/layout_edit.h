@@ -57,6 +57,7 @@ class LayoutEdit : public QWidget {
     QCheckBox* isStaggered_{};
     QLineEdit* blocked_{};
     PositionPaintView* view_{};
+    QWidget* panel_{};
     QLabel* sum_{};
     FaultLabel* fault_{};
     bool blocks_{true};  // what the stroke under way does

@@ -118,4 +118,20 @@ TEST_F(StationLayout, MarksATakenNameUnderItsField) {
     EXPECT_EQ(station(support::tubNorth).name, "Tub north");
 }
 
+TEST_F(StationLayout, AsksOnceBeforeItThrowsAwayWhatWasTyped) {
+    open(support::tubNorth);
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(dialog_->isVisible());  // nothing was typed
+    open(support::tubNorth);
+    enter("stationNote", QStringLiteral("Air stone at the back."));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(dialog_->isVisible());
+    EXPECT_EQ(named<FaultLabel>(*dialog_, "stationFault").fault(),
+              "What you typed here is not kept yet. Esc or Cancel again throws it away.");
+    EXPECT_EQ(field("stationNote").text(), "Air stone at the back.");
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(dialog_->isVisible());
+    EXPECT_EQ(station(support::tubNorth).note, "");
+}
+
 }  // namespace
