@@ -58,7 +58,7 @@ double independentPower(const TrialPowerQuestion& question, int cuttings) {
     return stats::boschlooPowerAlone(arms, alphaOf(question), stats::BoschlooKind::Central);
 }
 
-std::optional<int> independentFor(const TrialPowerQuestion& question, double power) {
+std::optional<int> independentFor(const TrialPowerQuestion& question, double power, const std::stop_token& stop) {
     const bool isAsGood = question.measure == TrialMeasure::AsGoodAs;
     return stats::sampleSize({.rate1 = question.expected,
                               .rate2 = otherRate(question),
@@ -66,7 +66,8 @@ std::optional<int> independentFor(const TrialPowerQuestion& question, double pow
                               .power = power,
                               .test = isAsGood ? stats::PlannedTest::NonInferiority : stats::PlannedTest::Boschloo,
                               .mostPerArm = question.mostPerArm,
-                              .margin = question.margin})
+                              .margin = question.margin},
+                             stop)
         .independentPerArm;
 }
 
@@ -83,9 +84,9 @@ std::optional<int> batchesWorth(TrialPowerQuestion question, int independent) {
     return {};
 }
 
-/// Evenly over the range, some forty of them, with the answers among them.
+/// Evenly over the range, some thirty of them, with the answers among them.
 std::vector<int> numbersPerArm(const TrialPower& power) {
-    constexpr int points = 40, least = 24;
+    constexpr int points = 30, least = 24;
     const int most = power.question.mostPerArm;
     const int last = power.perArmFor90   ? std::min(most, *power.perArmFor90 + *power.perArmFor90 / 3)
                      : power.perArmFor80 ? std::min(most, 2 * *power.perArmFor80)
@@ -173,8 +174,8 @@ double powerOf(const TrialPowerQuestion& question, int perArm) {
 Result<TrialPower> trialPower(const TrialPowerQuestion& question, const std::stop_token& stop) {
     if (Refusals faults = faultsIn(question); !faults.empty()) return refused(std::move(faults));
     TrialPower power{.question = question, .expectedOther = otherRate(question)};
-    const auto for80 = power.independentFor80 = independentFor(question, often);
-    const auto for90 = stop.stop_requested() ? std::nullopt : independentFor(question, veryOften);
+    const auto for80 = power.independentFor80 = independentFor(question, often, stop);
+    const auto for90 = stop.stop_requested() ? std::nullopt : independentFor(question, veryOften, stop);
     if (for80) power.perArmFor80 = upTo(perArmWorth(question, *for80), question.mostPerArm);
     if (for90) power.perArmFor90 = upTo(perArmWorth(question, *for90), question.mostPerArm);
     if (for80 && !power.perArmFor80) power.batchesFor80 = batchesWorth(question, *for80);
@@ -201,9 +202,9 @@ ExpectedRate expectedRateOf(const Trial& design, std::span<const PlantId> plants
         const PastRecords past = pastRecordsOf(counts);
         return {.rate = past.meanRate,
                 .batches = static_cast<int>(counts.size()),
-                .inWords = std::to_string(past.rooted) + " of " + std::to_string(past.assessed) + " rooted in " + name +
-                           " by day " + std::to_string(horizonDay) + ", in " +
-                           counted(static_cast<int>(counts.size()), "batch", "batches") + " on record."};
+                .inWords = "On record, " + name + " by day " + std::to_string(horizonDay) + ": " +
+                           std::to_string(past.rooted) + " of " + std::to_string(past.assessed) + " rooted, in " +
+                           counted(static_cast<int>(counts.size()), "batch", "batches") + "."};
     }
     if (plants.size() == 1) {
         const PastRecords past = pastRecordsOf(plants.front(), arm.method, shelves, batches, spread);

@@ -48,15 +48,15 @@ bool hasNothingToFind(const SampleSizeQuestion& question) {
                                                         : question.rate1 == question.rate2;
 }
 
-std::optional<int> smallestPerArm(const SampleSizeQuestion& question, double guess) {
-    constexpr double farTooLow = 0.1;
-    constexpr int strides = 40;  // a stride is a fortieth of the number
+std::optional<int> smallestPerArm(const SampleSizeQuestion& question, double guess, const std::stop_token& stop) {
+    // The saw's teeth are small where numbers are large: there a stride of a fortieth adds a hundredth or so.
+    constexpr int large = 100, strides = 40;
     // Near rates of 0 and 1 the guess for a margin is far too high.
     const double start = question.test == PlannedTest::NonInferiority ? guess / 4 : std::min(guess / 2, guess - 10);
     if (start > question.mostPerArm) return std::nullopt;
     int perArm = std::max(1, static_cast<int>(start));
     int candidate = perArm, enoughSoFar = 0;  // candidate .. perArm - 1 have the power
-    while (candidate <= question.mostPerArm) {
+    while (candidate <= question.mostPerArm && !stop.stop_requested()) {
         const double power = plannedPower(question, perArm);
         if (power >= question.power) {
             if (++enoughSoFar > alsoEnough) return candidate;
@@ -64,6 +64,7 @@ std::optional<int> smallestPerArm(const SampleSizeQuestion& question, double gue
             continue;
         }
         enoughSoFar = 0;
+        const double farTooLow = perArm < large ? 0.1 : 0.04;
         perArm += power < question.power - farTooLow ? std::max(1, perArm / strides) : 1;
         candidate = perArm;
     }
@@ -72,12 +73,12 @@ std::optional<int> smallestPerArm(const SampleSizeQuestion& question, double gue
 
 }  // namespace
 
-SampleSize sampleSize(const SampleSizeQuestion& question) {
+SampleSize sampleSize(const SampleSizeQuestion& question, const std::stop_token& stop) {
     requireQuestion(question);
     SampleSize size;
     size.normalPerArm = normalGuess(question);
     if (hasNothingToFind(question)) return size;
-    size.independentPerArm = smallestPerArm(question, size.normalPerArm.value_or(1));
+    size.independentPerArm = smallestPerArm(question, size.normalPerArm.value_or(1), stop);
     if (!size.independentPerArm) return size;
     size.achieved = plannedPower(question, *size.independentPerArm);
     const double inflated = std::ceil(*size.independentPerArm * question.designEffect * (1 - 1e-12));

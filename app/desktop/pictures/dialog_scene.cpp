@@ -5,6 +5,7 @@
 #include <QApplication>
 #include <QDialog>
 #include <QElapsedTimer>
+#include <QPointer>
 #include <algorithm>
 
 #include "app/desktop/main_window.h"
@@ -47,8 +48,11 @@ std::vector<DialogScene> dialogScenes() {
 
 void endScene(MainWindow& window) {
     // done(), not close(): what stands in a form is meant to be thrown away, and nobody is there to be asked.
-    for (QDialog* dialog = innermost(); dialog != nullptr; dialog = innermost()) dialog->done(QDialog::Rejected);
-    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    // Deleted at once, so that the next scene doesn't find one that is only hidden.
+    while (const QPointer<QDialog> dialog = innermost()) {
+        dialog->done(QDialog::Rejected);
+        delete dialog.data();
+    }
     window.bar().hush();
     Workspace& workspace = window.parts().context.workspace;
     UnfinishedRound::of(workspace).forget();

@@ -63,6 +63,8 @@ ChangeFields addChangeFields(ThingForm& form, const core::Trial& trial, bool was
                                    "Batches of this trial have been checked: a change of horizon day, measure, margin "
                                    "or blinding needs a reason, and the report prints both.")
                              : ChangeWords::tr("Nobody has looked yet, so anything may be changed without a reason."));
+    for (QPlainTextEdit* words : {fields.question, fields.note})
+        words->setMaximumHeight(words->fontMetrics().height() * 4);
     return fields;
 }
 

@@ -33,6 +33,12 @@ QLabel* plainWords(const QString& name) {
     return label;
 }
 
+/// Block and arm in one column, so that only figures stand at the right.
+void joinFirstTwo(QStringList& row) {
+    const QString first = row.takeFirst();
+    row.front() = TrialDetails::tr("%1: %2", "block, arm").arg(first, row.front());
+}
+
 QString linesOf(const std::vector<std::string>& sentences) {
     QStringList lines;
     for (const std::string& sentence : sentences) lines << QString::fromStdString(sentence);
@@ -144,7 +150,11 @@ void TrialDetails::showResult() {
 void TrialDetails::showCounts() {
     const core::TrialProgress& progress = model_.chosen()->progress;
     const auto fill = [](const Counts& counts, const std::vector<core::ArmCounts>& arms, bool isByBlock) {
-        const report::Table table = report::countsTable(arms, isByBlock);
+        report::Table table = report::countsTable(arms, isByBlock);
+        if (isByBlock) {
+            joinFirstTwo(table.headings);
+            for (QStringList& row : table.rows) joinFirstTwo(row);
+        }
         counts.rows->show({.title = {}, .headings = table.headings, .rows = table.rows});
         counts.table->setVisible(!arms.empty());
         if (!arms.empty()) fitToRows(*counts.table);

@@ -75,7 +75,6 @@ void TrialDialog::addWhat() {
     name_ = addLine({tr("&Name"), "Name", QStringLiteral("trialName")}, trial.name);
     connect(name_, &QLineEdit::textEdited, this, [this] { isNameTheirs_ = !name_->text().trimmed().isEmpty(); });
     question_ = addNote({tr("&Question"), "Question", QStringLiteral("trialQuestion")}, trial.question);
-    question_->setMinimumHeight(fontMetrics().height() * 3);
     question_->setMaximumHeight(fontMetrics().height() * 4);
     factor_ = addChoice({tr("Arms &differ in"), "Factor", QStringLiteral("trialFactor")});
     using enum core::Factor;
@@ -106,11 +105,10 @@ void TrialDialog::addHowJudged() {
              [](core::TrialMeasure measure) {
                  return measure == core::TrialMeasure::MoreRooted ? tr("more rooted") : tr("as good as, within");
              });
-    margin_ = addLine({tr("Difference that &matters"), "Margin", QStringLiteral("trialMargin"),
-                       tr("of 100; of \u201cas good as\u201d, how many fewer would not matter")},
+    margin_ = addLine({tr("Difference that &matters"), "Margin", QStringLiteral("trialMargin"), tr("of 100")},
                       pointsShown(trial.margin));
     expected_ = addLine({tr("Ex&pected of the first arm"), "Expected", QStringLiteral("trialExpected"),
-                         tr("of 100 rooted; blank: as on record")},
+                         tr("of 100; blank: as on record")},
                         {});
     perArm_ =
         addCount({tr("&Cuttings per arm"), "Per arm", QStringLiteral("trialPerArm")}, trial.perArm, 1, core::mostStuck);
@@ -175,6 +173,7 @@ void TrialDialog::addTicks() {
     blinded_ = addTick(tr("Do not tell arms apart before the hori&zon"), QStringLiteral("trialBlinded"),
                        start_.trial.isBlinded);
     note_ = addNote({tr("Not&e"), "Note", QStringLiteral("trialNote")}, start_.trial.note);
+    note_->setMaximumHeight(fontMetrics().height() * 4);
     for (QCheckBox* tick : {crossed_, cleared_, blinded_})
         connect(tick, &QCheckBox::toggled, this, [this] { changed("Crossed over"); });
 }
@@ -267,7 +266,7 @@ void TrialDialog::setAside(QWidget* side) {
     power_->ask(now);
     showCautions(*advice_, core::stationAdvice(now.trial, now.layout, context_.workspace.shelves()));
     showDeal();
-    resize(fontMetrics().averageCharWidth() * 150, fontMetrics().height() * 40);
+    resize(fontMetrics().height() * 80, fontMetrics().height() * 46);
 }
 
 }  // namespace desktop

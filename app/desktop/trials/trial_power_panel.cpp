@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 #include <chrono>
+#include <cmath>
 
 #include "app/desktop/figures/figure_panel.h"
 #include "app/desktop/names/text_labels.h"
@@ -19,6 +20,7 @@ namespace {
 
 using namespace std::chrono_literals;
 constexpr auto untilAsked = 250ms;
+constexpr int mostAsked = 300;  // per arm; more takes seconds to work out, and few stick more
 
 core::TrialPowerQuestion questionOf(const TrialDraft& draft, const TrialRecords& records, double expected) {
     return {.measure = draft.trial.measure,
@@ -27,19 +29,29 @@ core::TrialPowerQuestion questionOf(const TrialDraft& draft, const TrialRecords&
             .level = records.shelves().facts.level,
             .arms = static_cast<int>(draft.trial.arms.size()),
             .correlation = records.spread().correlation,
-            .batchesPerArm = draft.batchesPerArm()};
+            .batchesPerArm = draft.batchesPerArm(),
+            .mostPerArm = mostAsked};
 }
 
 plot::ChanceCurve curveOf(const core::TrialPower& power) {
-    plot::ChanceCurve curve{.sentence = QString::fromStdString(power.answerInWords),
-                            .method = TrialPowerPanel::tr(
-                                "Exact, over every outcome of both arms; batches that share luck count for less."),
-                            .numberCaption = TrialPowerPanel::tr("cuttings per arm"),
-                            .chanceCaption = TrialPowerPanel::tr("chance of finding it"),
-                            .points = {},
-                            .wanted = 0.8,
-                            .answer = power.perArmFor80,
-                            .nothing = {}};
+    const double points = 100 * power.question.margin;
+    const QString margin = plot::decimalText(points, std::abs(points - std::round(points)) < 1e-9 ? 0 : 1);
+    const bool isAsGood = power.question.measure == core::TrialMeasure::AsGoodAs;
+    plot::ChanceCurve curve{
+        .sentence = isAsGood
+                        ? TrialPowerPanel::tr("Cuttings per arm and the chance of showing \u201cas good as, within %1 "
+                                              "of 100\u201d")
+                              .arg(margin)
+                        : TrialPowerPanel::tr("Cuttings per arm and the chance of finding a difference of %1 of 100")
+                              .arg(margin),
+        .method =
+            TrialPowerPanel::tr("Exact, over every outcome of both arms; batches that share luck count for less."),
+        .numberCaption = TrialPowerPanel::tr("cuttings per arm"),
+        .chanceCaption = TrialPowerPanel::tr("chance"),
+        .points = {},
+        .wanted = 0.8,
+        .answer = power.perArmFor80,
+        .nothing = {}};
     for (const core::PowerOfNumber& point : power.curve) curve.points.push_back({point.perArm, point.power});
     return curve;
 }
