@@ -12,8 +12,6 @@ namespace console {
 
 namespace {
 
-using Align = TextTable::Align;
-
 std::string plain(const QString& words) {
     return words.toStdString();
 }
@@ -23,12 +21,12 @@ std::string limitsOrDash(const std::optional<core::Limits>& limits) {
 }
 
 void printRates(const core::Comparison& comparison, std::ostream& out) {
-    TextTable table({{plain(QString::fromUtf8(core::wordFor(comparison.factor).data())), Align::Left},
-                     {tr("strike rate"), Align::Left},
-                     {tr("as counted"), Align::Left},
-                     {tr("with spread"), Align::Left},
-                     {tr("batches"), Align::Right},
-                     {tr("stations"), Align::Right}});
+    TextTable table({{plain(QString::fromUtf8(core::wordFor(comparison.factor).data())), TextTable::Align::Left},
+                     {tr("strike rate"), TextTable::Align::Left},
+                     {tr("as counted"), TextTable::Align::Left},
+                     {tr("with spread"), TextTable::Align::Left},
+                     {tr("batches"), TextTable::Align::Right},
+                     {tr("stations"), TextTable::Align::Right}});
     for (const core::Arm& arm : comparison.arms)
         table.addRow({arm.name,
                       arm.rate ? plain(plot::percentText(*arm.rate, arm.rooted, arm.assessed)) : tr("nothing assessed"),
@@ -43,14 +41,14 @@ void printRates(const core::Comparison& comparison, std::ostream& out) {
 }
 
 void printFates(const core::Comparison& comparison, std::ostream& out) {
-    TextTable table({{tr("cuttings"), Align::Left},
-                     {tr("stuck"), Align::Right},
-                     {tr("rooted"), Align::Right},
-                     {tr("lost"), Align::Right},
-                     {tr("withdrawn"), Align::Right},
-                     {tr("undecided"), Align::Right},
-                     {tr("half of those stuck rooted"), Align::Left},
-                     {tr("half of those that root"), Align::Left}});
+    TextTable table({{tr("cuttings"), TextTable::Align::Left},
+                     {tr("stuck"), TextTable::Align::Right},
+                     {tr("rooted"), TextTable::Align::Right},
+                     {tr("lost"), TextTable::Align::Right},
+                     {tr("withdrawn"), TextTable::Align::Right},
+                     {tr("undecided"), TextTable::Align::Right},
+                     {tr("half of those stuck rooted"), TextTable::Align::Left},
+                     {tr("half of those that root"), TextTable::Align::Left}});
     for (const core::Arm& arm : comparison.arms) {
         const auto number = [](int count) { return std::to_string(count); };
         std::string half = plain(plot::dayRangeText(arm.ofStuck.p50));
@@ -71,10 +69,10 @@ void printLine(const std::string& label, const std::string& text, std::ostream& 
 
 void printSpecies(const core::Pair& pair, std::ostream& out) {
     if (pair.bySpecies.size() < 2) return;
-    TextTable table({{tr("  by species"), Align::Left},
-                     {tr("first"), Align::Left},
-                     {tr("second"), Align::Left},
-                     {tr("first minus second, of 100"), Align::Left}});
+    TextTable table({{tr("  by species"), TextTable::Align::Left},
+                     {tr("first"), TextTable::Align::Left},
+                     {tr("second"), TextTable::Align::Left},
+                     {tr("first minus second, of 100"), TextTable::Align::Left}});
     for (const core::BySpecies& one : pair.bySpecies)
         table.addRow({"  " + one.species, plain(plot::percentText(one.firstRooted, one.firstAssessed)),
                       plain(plot::percentText(one.secondRooted, one.secondAssessed)),
