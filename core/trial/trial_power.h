@@ -54,7 +54,8 @@ struct TrialPower {
 /// Two-sided Boschloo's test of one pair of arms, or for "as good as" the score test against the margin, both enumerated; with more than two
 /// arms each pair at its share of what the level leaves. Cuttings count for as many as would be worth the same if each had luck of its own:
 /// so many batches of equal size, Kish's design effect. A verdict from few batches has to learn their luck too and finds less than this.
-/// Takes some tenths of a second. A stop request ends it early; the caller throws that away.
+/// Takes some tenths of a second, about one where small differences need up to 300 per arm, several with up to 500. A stop request ends it
+/// early; the caller throws that away.
 [[nodiscard]] Result<TrialPower> trialPower(const TrialPowerQuestion& question, const std::stop_token& stop = {});
 /// The same for one number per arm.
 [[nodiscard]] double powerOf(const TrialPowerQuestion& question, int perArm);
