@@ -69,7 +69,7 @@ void PositionLookDialog::build() {
     layout->addLayout(makeFoot());
     connect(new QShortcut(QKeySequence("Ctrl+Return"), this), &QShortcut::activated, this, &PositionLookDialog::save);
     connect(new QShortcut(QKeySequence("Ctrl+Enter"), this), &QShortcut::activated, this, &PositionLookDialog::save);
-    resize(fontMetrics().averageCharWidth() * 150, fontMetrics().height() * 40);
+    resize(fontMetrics().averageCharWidth() * 168, fontMetrics().height() * 42);
     view_->setFocus();
 }
 
