@@ -59,6 +59,17 @@ void takeShelves(Album& album) {
     kinds->setCurrentRow(0);
 }
 
+/// The first trial on the second tab of the plan.
+void takeTrials(Album& album) {
+    Page* page = album.front("planPage");
+    auto* tabs = page ? page->findChild<QTabWidget*>("planTabs") : nullptr;
+    if (!tabs) return;
+    tabs->setCurrentIndex(1);
+    waitFor([page] { return page->sheet() != nullptr; });
+    album.take("trials");
+    tabs->setCurrentIndex(0);
+}
+
 }  // namespace
 
 void takePages(Album& album) {
@@ -70,6 +81,7 @@ void takePages(Album& album) {
         album.take(pages[static_cast<std::size_t>(number)].name);
         takeHeadToHead(album);
         takeShelves(album);
+        takeTrials(album);
     }
     takeOneBatch(album);
     window.showPage(0);
