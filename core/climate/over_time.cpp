@@ -62,9 +62,8 @@ Refusals faultsInReadings(std::span<const TimedValue> readings, const std::strin
         if (i > 0 && readings[i].at < readings[i - 1].at)
             return {outOfRange(what + " at " + isoText(readings[i].at), "out of order",
                                "a moment no earlier than " + isoText(readings[i - 1].at))};
-        if (const auto fault =
-                faultBetween(what + " at " + isoText(readings[i].at), readings[i].value, low, high, unit))
-            return {*fault};
+        if (readings[i].value >= low && readings[i].value <= high) continue;
+        return {*faultBetween(what + " at " + isoText(readings[i].at), readings[i].value, low, high, unit)};
     }
     return {};
 }

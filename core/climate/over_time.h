@@ -42,13 +42,9 @@ struct SumOverTime {
 
     /// 1 where every moment is covered.
     [[nodiscard]] double share() const {
-        const auto missing = [this] {
-            std::chrono::seconds all{};
-            for (const TimeGap& gap : gaps) all += gap.to - gap.from;
-            return all;
-        }();
-        const double whole = static_cast<double>((covered + missing).count());
-        return whole == 0 ? 0 : static_cast<double>(covered.count()) / whole;
+        std::chrono::seconds whole = covered;
+        for (const TimeGap& gap : gaps) whole += gap.to - gap.from;
+        return whole.count() == 0 ? 0 : static_cast<double>(covered.count()) / static_cast<double>(whole.count());
     }
 };
 

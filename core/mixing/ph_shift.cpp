@@ -81,9 +81,19 @@ double closedPhWith(const PhQuestion& question, double amount) {
     return (low + high) / 2;
 }
 
+/// Where the alkalinity in equilibrium with air meets what the reagent leaves, which falls further as an acid gives more protons.
 double bubbledPhWith(const PhQuestion& question, double amount) {
-    const double left = alkalinityAfter(question, millimolesPerLitre(question, amount), question.toPh);
-    return *phInAir(std::clamp(left, -1.0, mostAlkalinity), question.carbonDioxide);
+    constexpr int halvings = 60;
+    constexpr double mostBubbled = 9.5;
+    const double millimoles = millimolesPerLitre(question, amount);
+    double low = lowestPh, high = mostBubbled;
+    for (int i = 0; i < halvings; ++i) {
+        const double middle = (low + high) / 2;
+        const bool isBelow =
+            *alkalinityInAir(middle, question.carbonDioxide) < alkalinityAfter(question, millimoles, middle);
+        (isBelow ? low : high) = middle;
+    }
+    return (low + high) / 2;
 }
 
 void noteWorkings(PhShift& shift) {
