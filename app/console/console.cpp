@@ -5,8 +5,10 @@
 #include <memory>
 
 #include "app/console/arguments.h"
+#include "app/console/auxin_command.h"
 #include "app/console/backup_command.h"
 #include "app/console/chart_command.h"
+#include "app/console/climate_command.h"
 #include "app/console/command_line.h"
 #include "app/console/compare_command.h"
 #include "app/console/create_command.h"
@@ -16,6 +18,7 @@
 #include "app/console/history_command.h"
 #include "app/console/import_command.h"
 #include "app/console/labels_command.h"
+#include "app/console/mix_command.h"
 #include "app/console/power_command.h"
 #include "app/console/print_command.h"
 #include "app/console/rates_command.h"
@@ -41,6 +44,9 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     commands.push_back(std::make_unique<CompareCommand>());
     commands.push_back(std::make_unique<StickCommand>());
     commands.push_back(std::make_unique<PowerCommand>());
+    commands.push_back(std::make_unique<MixCommand>());
+    commands.push_back(std::make_unique<AuxinCommand>());
+    commands.push_back(std::make_unique<ClimateCommand>());
     commands.push_back(std::make_unique<PrintCommand>());
     commands.push_back(std::make_unique<LabelsCommand>());
     commands.push_back(std::make_unique<VerifyCommand>());

@@ -79,8 +79,8 @@ TEST(Console, HelpsWhereNothingIsAsked) {
     EXPECT_EQ(support::run({}).status, 2);
     const support::Ran help = support::run({"--help"});
     EXPECT_EQ(help.status, 0);
-    for (const char* command :
-         {"rates", "create", "demo", "import", "export", "due", "compare", "print", "verify", "backup", "history"}) {
+    for (const char* command : {"rates", "create", "demo", "import", "export", "due", "compare", "mix", "auxin",
+                                "climate", "print", "verify", "backup", "history"}) {
         EXPECT_THAT(help.out, HasSubstr(std::string("strikebook-cli ") + command + " "));
         const support::Ran own = support::run({command, "--help"});
         EXPECT_EQ(own.status, 0);
