@@ -33,7 +33,8 @@ class ProgressShown {
         const int twentieth = static_cast<int>(share * 20 + 1e-6);  // shares are rounded sums
         if (twentieth == lastTwentieth_) return;
         lastTwentieth_ = twentieth;
-        std::cerr << 5 * twentieth << " %" << std::endl;
+        // In one piece: the stream writes each of its parts at once.
+        std::cerr << std::to_string(5 * twentieth) + " %\n";
     }
 
   private:
