@@ -167,8 +167,9 @@ void TrialDialog::addBlocks() {
 }
 
 void TrialDialog::addTicks() {
-    crossed_ = addTick(tr("C&ross methods over: each station has each in turn, session by session"),
-                       QStringLiteral("trialCrossed"), start_.trial.isCrossedOver);
+    crossed_ =
+        addTick(tr("C&ross methods over between sessions"), QStringLiteral("trialCrossed"), start_.trial.isCrossedOver);
+    crossed_->setToolTip(tr("Each station has each method in turn, session by session"));
     cleared_ = addTick(tr("Stations are cleared between sessions"), QStringLiteral("trialCleared"), false);
     blinded_ = addTick(tr("Do not tell arms apart before the hori&zon"), QStringLiteral("trialBlinded"),
                        start_.trial.isBlinded);

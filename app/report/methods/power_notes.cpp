@@ -48,7 +48,7 @@ std::vector<MethodNote> notesOnPower(const core::TrialPower& power) {
     put(numbers, QStringLiteral("boschloo"), stats::boschlooPowerAlone(arms, alpha, stats::BoschlooKind::Central));
     putCount(numbers, QStringLiteral("number"), perArm);
     put(numbers, QStringLiteral("normal"), normal.value_or(0), 1);
-    put(numbers, QStringLiteral("tray"), tray, 1);
+    put(numbers, QStringLiteral("tray"), tray, std::abs(tray - std::round(tray)) < 1e-9 ? 0 : 1);
     put(numbers, QStringLiteral("correlation"), question.correlation, 2);
     put(numbers, QStringLiteral("design_effect"), stats::designEffectOfTrays(tray, question.correlation), 2);
     putCount(numbers, QStringLiteral("with_trays"), *power.perArmFor80);
