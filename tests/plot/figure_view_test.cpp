@@ -48,9 +48,10 @@ TEST(FigureView, FollowsTheDesktopsPalette) {
     plot::FigureView view;
     view.setFigure(curves());
     view.resize(600, 300);
-    view.setPalette(QPalette(Qt::white, Qt::black, Qt::gray, Qt::black, Qt::gray, Qt::white, Qt::black));
+    const QColor ink(30, 32, 34), chalk(225, 225, 220);
+    view.setPalette(QPalette(chalk, ink, Qt::gray, ink, Qt::gray, chalk, ink));
     EXPECT_EQ(view.grab().toImage().pixelColor(2, 2), plot::Palette::dark().paper);
-    view.setPalette(QPalette(Qt::black, Qt::white, Qt::white, Qt::gray, Qt::gray, Qt::black, Qt::white));
+    view.setPalette(QPalette(ink, chalk, chalk, Qt::gray, Qt::gray, ink, chalk));
     EXPECT_EQ(view.grab().toImage().pixelColor(2, 2), plot::Palette::light().paper);
 }
 

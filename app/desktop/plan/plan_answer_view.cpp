@@ -49,24 +49,31 @@ PlanAnswerView::PlanAnswerView(const PageContext& context, QWidget* parent)
     auto* content = new QWidget;
     content->setLayout(sides_);
     setWidget(content);
+    clear();
     connect(curve_, &FigurePanel::said, this, &PlanAnswerView::said);
 }
 
 void PlanAnswerView::show(const core::PlanAnswer& answer, const core::PlanFit* fit) {
     const report::PlanWords words = report::planWords(answer, fit);
     answer_->setText(words.answer);
+    answer_->show();
     when_->setText(words.when);
     when_->setVisible(!words.when.isEmpty());
     showCautions(*cautions_, words.cautions);
     days_->setText(words.days.join(u'\n'));
     days_->setVisible(!words.days.isEmpty());
     restsOn_->setText(words.restsOn.join(u'\n'));
+    restsOn_->show();
     curve_->setFigure(report::planCurve(answer), answer.howMany ? report::notesOnPlan(*answer.howMany, answer.records)
                                                                 : std::vector<report::MethodNote>());
 }
 
 void PlanAnswerView::clear() {
-    for (QLabel* label : {answer_, when_, days_, restsOn_}) label->clear();
+    // Nothing empty is left for Tab to stop at.
+    for (QLabel* label : {answer_, when_, days_, restsOn_}) {
+        label->clear();
+        label->hide();
+    }
     showCautions(*cautions_, {});
     curve_->setFigure(nullptr);
 }
