@@ -45,8 +45,9 @@ double stepOf(const MeasuringTools& tools, AmountUnit unit) {
 MeasuredAmount measuredWith(const MeasuringTools& tools, AmountUnit unit, double exact, AmountRounding rounding) {
     constexpr double dust = 1e-6;
     const double step = stepOf(tools, unit);
-    const double steps =
-        rounding == AmountRounding::Up ? std::ceil(exact / step - dust) : std::round(exact / step + dust / 1000);
+    double steps = std::round(exact / step + dust / 1000);
+    if (rounding == AmountRounding::Up) steps = std::ceil(exact / step - dust);
+    if (rounding == AmountRounding::Down) steps = std::floor(exact / step + dust);
     return {.exact = exact, .measured = steps * step, .step = step, .unit = unit};
 }
 

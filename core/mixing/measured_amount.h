@@ -20,7 +20,7 @@ struct MeasuringTools {
 };
 
 enum class AmountUnit { Grams, Millilitres, Litres };
-enum class AmountRounding { ToNearest, Up };
+enum class AmountRounding { ToNearest, Up, Down };
 
 struct MeasuredAmount {
     double exact{};
@@ -39,8 +39,8 @@ struct MeasuredAmount {
 [[nodiscard]] double stepOf(const MeasuringTools& tools, AmountUnit unit);
 
 /// Domain    exact >= 0 and finite; tools without faults.
-/// Returns   the multiple of the step that is nearest (halves away from nothing), or the next one up; a millionth of a step too much is
-///           dust of the computation and doesn't round up.
+/// Returns   the multiple of the step that is nearest (halves away from nothing), or the next one up or down; a millionth of a step is dust
+///           of the computation and moves none of them.
 [[nodiscard]] MeasuredAmount measuredWith(const MeasuringTools& tools, AmountUnit unit, double exact,
                                           AmountRounding rounding = AmountRounding::ToNearest);
 /// As many as the step has: 1 of 0.1 and of 0.5, 2 of 0.25.

@@ -47,11 +47,12 @@ double bubbledDose(const PhQuestion& question) {
     return std::max(0.0, lowersPh(question) ? -away : away);
 }
 
-PhDose doseOf(const PhQuestion& question, double milliequivalents) {
+PhDose doseOf(const PhQuestion& question, double milliequivalents,
+              AmountRounding rounding = AmountRounding::ToNearest) {
     const double amount =
         milliequivalents * question.litres / equivalentsAt(question) / *millimolesPerUnit(question.reagent);
     return {.milliequivalents = milliequivalents,
-            .amount = measuredWith(question.tools, unitOfReagent(question.reagent), amount)};
+            .amount = measuredWith(question.tools, unitOfReagent(question.reagent), amount, rounding)};
 }
 
 double millimolesPerLitre(const PhQuestion& question, double amount) {
@@ -188,8 +189,9 @@ Result<PhShift> shiftPh(const PhQuestion& question) {
     shift.closed = doseOf(question, closed);
     shift.bubbled = doseOf(question, bubbled);
     shift.first = doseOf(question, std::min(closed, bubbled));
-    shift.ceiling = doseOf(
-        question, shift.lowers ? std::max(question.alkalinity, std::min(closed, bubbled)) : std::max(closed, bubbled));
+    const double most =
+        shift.lowers ? std::max(question.alkalinity, std::min(closed, bubbled)) : std::max(closed, bubbled);
+    shift.ceiling = doseOf(question, most, AmountRounding::Down);
     shift.start = measuredWith(question.tools, shift.first.amount.unit, shift.first.amount.exact / 2);
     shift.phOfFirst = closedPhWith(question, shift.first.amount.measured);
     shift.phOfFirstBubbled = bubbledPhWith(question, shift.first.amount.measured);

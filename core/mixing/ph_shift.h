@@ -30,12 +30,12 @@ struct PhDose {
 struct PhShift {
     PhQuestion question{};
     bool lowers{};
-    PhDose closed{};         // shut off from the air, used at once
-    PhDose bubbled{};        // once carbon dioxide has come and gone; 0 where bubbling alone goes as far
-    PhDose first{};          // the smaller of the two
-    PhDose ceiling{};        // of an acid all of the alkalinity; of a base the larger of the two. Never more in one go
-    MeasuredAmount start{};  // half of the first dose: put in, stir, wait, read
-    double phOfFirst{};      // closed, with the first dose as measured
+    PhDose closed{};            // shut off from the air, used at once
+    PhDose bubbled{};           // once carbon dioxide has come and gone; 0 where bubbling alone goes as far
+    PhDose first{};             // the smaller of the two
+    PhDose ceiling{};           // of an acid all of the alkalinity; of a base the larger of the two; rounded down
+    MeasuredAmount start{};     // half of the first dose: put in, stir, wait, read
+    double phOfFirst{};         // closed, with the first dose as measured
     double phOfFirstBubbled{};  // what that drifts to in a bubbled tub
     double phUntreated{};       // what bubbling alone comes to
     MixNotes notes{};

@@ -21,6 +21,8 @@ TEST(MeasuredAmount, IsAWholeNumberOfStepsAndTheNearest) {
             EXPECT_LE(std::abs(amount.measured - exact), step / 2 * 1.001);
             EXPECT_GE(core::measuredWith({.scale = step}, AmountUnit::Grams, exact, AmountRounding::Up).measured,
                       exact - 1e-5 * step);
+            EXPECT_LE(core::measuredWith({.scale = step}, AmountUnit::Grams, exact, AmountRounding::Down).measured,
+                      exact + 1e-5 * step);
         }
 }
 
