@@ -22,6 +22,7 @@ bool isSaidByCore(const whole::ShownText& shown) {
     static const QStringList places{"batchCautions",    "batchInWords",     "comparisonCautions",  "comparisonInWords",
                                     "doseFigure1Words", "doseFigure2Words", "goesWithFigureWords", "horizonReason",
                                     "roundFault",       "powerAnswer",      "powerRestsOn",        "powerCurveView",
+                                    "trialHowFar",      "trialNext",        "trialNotShown",       "trialAsks",
                                     "logbookPlace"};
     return std::ranges::any_of(shown.within, [](const QString& name) { return places.contains(name); });
 }
