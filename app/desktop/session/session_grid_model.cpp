@@ -78,7 +78,8 @@ QVariant SessionGridModel::headerData(int section, Qt::Orientation orientation, 
 }
 
 Qt::ItemFlags SessionGridModel::flags(const QModelIndex& index) const {
-    if (!index.isValid()) return Qt::NoItemFlags;
+    // A cell's editor may outlive its row: what it holds then has no place any more.
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return Qt::NoItemFlags;
     const Qt::ItemFlags seen = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
     return isLocked(row(index.row()), columnOf(index)) ? seen : seen | Qt::ItemIsEditable;
 }
@@ -152,7 +153,7 @@ void SessionGridModel::offerRow() {
 }
 
 bool SessionGridModel::copyFromAbove(const QModelIndex& index) {
-    if (index.row() == 0) return false;
+    if (index.row() < 1) return false;
     return setData(index, row(index.row() - 1).at(columnOf(index)));
 }
 
