@@ -16,6 +16,7 @@ PlanPage::PlanPage(const PageContext& context, QWidget* parent)
     setObjectName(QStringLiteral("planPage"));
     tabs_->setObjectName(QStringLiteral("planTabs"));
     tabs_->setDocumentMode(true);
+    tabs_->setAccessibleName(tr("Parts of the plan"));
     tabs_->tabBar()->setAccessibleName(tr("Parts of the plan"));
     tabs_->addTab(plans_, tr("How many, and &when"));
     tabs_->addTab(trials_, tr("Fair &trials"));
