@@ -166,21 +166,22 @@ QString readOnce(const QImage& look, const QTemporaryDir& folder) {
 /// A scanner in the hand takes many looks until it has read: at any angle, sharp and a little out of focus, lighter and darker.
 QString readBack(const QImage& image, const QTemporaryDir& folder) {
     if (const QString read = readOnce(image, folder); !read.isEmpty()) return read;
-    const QImage sharp = resized(image, 3), soft = resized(resized(image, 0.7), 3 / 0.7);
-    for (const double degrees : {0.0, 10.0, 20.0, 30.0})
-        for (const QImage& near : {sharp, soft}) {
-            const QImage look = turned(near, degrees);
-            if (const QString read = readOnce(look, folder); !read.isEmpty()) return read;
-            for (const int level : {80, 104, 128, 152, 176})
-                if (const QString read = readOnce(inBlackAndWhite(look, level), folder); !read.isEmpty()) return read;
-        }
+    std::vector<QImage> looks;
+    for (const double degrees : {10.0, 20.0, 0.0, 30.0})
+        for (const QImage& near : {resized(resized(image, 0.7), 2 / 0.7), resized(image, 2)})
+            looks.push_back(turned(near, degrees));
+    for (const QImage& look : looks)
+        if (const QString read = readOnce(look, folder); !read.isEmpty()) return read;
+    for (const QImage& look : looks)
+        for (const int level : {80, 104, 128, 152, 176})
+            if (const QString read = readOnce(inBlackAndWhite(look, level), folder); !read.isEmpty()) return read;
     return {};
 }
 
 /// How many of the sheet's labels are read, and of how many.
 std::pair<int, int> readSmeared(const LabelStock& stock, int dots, stats::SeededRandom& random) {
     const QTemporaryDir folder;
-    const int count = std::clamp(stock.perPage(), 20, 30);
+    const int count = std::clamp(stock.perPage(), 20, 21);
     const std::vector<core::Batch> batches = batchesToLabel(count);
     const std::vector<QImage> pages =
         printedAtDots({.labels = report::labelsOf(batches, examples::smallShelves()), .stock = stock}, dots, folder);
@@ -199,7 +200,7 @@ std::pair<int, int> readSmeared(const LabelStock& stock, int dots, stats::Seeded
     return {read, count};
 }
 
-// Measured with this seed: 121 of 121 at 300 dots an inch, 120 of 121 at 203; none is ever read as another batch.
+// Measured with this seed: 103 of 103 at 300 dots an inch, 102 of 103 at 203; none is ever read as another batch.
 void expectReadButForOneInAHundred(int dots) {
     stats::SeededRandom random(smearSeed);
     SCOPED_TRACE(testing::Message() << "seed " << smearSeed);
