@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What is opened from a batch's page.
+#include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QComboBox>
 #include <QDialog>
@@ -46,9 +47,14 @@ QDialog* openPhotos(MainWindow& window, const char* button) {
     const QWidget* page = pageOf(window);
     auto* photos = page == nullptr ? nullptr : page->findChild<QAbstractItemView*>("photoList");
     if (photos == nullptr || !waitFor([photos] { return photos->model()->rowCount() > 0; })) return nullptr;
-    // Facts are one photo's.
-    photos->setCurrentIndex(photos->model()->index(0, 0));
-    if (QLatin1String(button) == QLatin1String("largePhoto")) photos->selectAll();
+    auto* shown = page->findChild<QAbstractButton*>(QLatin1String(button));
+    // Facts are one photo's. The wall may be read once more, and nothing is chosen on it then.
+    const bool isReady = shown != nullptr && waitFor([&] {
+                             photos->setCurrentIndex(photos->model()->index(0, 0));
+                             if (QLatin1String(button) == QLatin1String("largePhoto")) photos->selectAll();
+                             return shown->isEnabled();
+                         });
+    if (!isReady) return nullptr;
     return broughtBy([&] { press(*page, button); });
 }
 

@@ -17,6 +17,7 @@
 #include "app/desktop/printing/printed_at.h"
 #include "app/desktop/template/length_edit.h"
 #include "app/desktop/template/lid_view.h"
+#include "app/desktop/widgets/button_order.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/unit_text.h"
 #include "app/report/drilling_template.h"
@@ -134,6 +135,9 @@ void DrillingDialog::build() {
     layout->addLayout(row, 1);
     layout->addWidget(sum_);
     layout->addWidget(buttons);
+    const std::array<QWidget*, 8> inOrder{shape_, length_, width_, hole_, web_, edge_, square_, staggered_};
+    for (std::size_t i = 1; i < inOrder.size(); ++i) setTabOrder(inOrder[i - 1], inOrder[i]);
+    tabThrough(*staggered_, *buttons);
 }
 
 void DrillingDialog::offerToTake(const QString& station) {

@@ -80,6 +80,7 @@ void TrialDialog::addWhat() {
     using enum core::Factor;
     offerAll(*factor_, {Method, Treatment, Medium, CuttingKind}, trial.factor.value_or(Method), report::factorWords);
     arms_ = new CheckList;
+    arms_->setAccessibleName(tr("Arms"));
     addEditor({tr("&Arms"), "Arms", QStringLiteral("trialArms")}, arms_);
     fillArms(factor());
     connect(factor_, &QComboBox::currentIndexChanged, this, [this] {
@@ -121,6 +122,7 @@ void TrialDialog::addHowJudged() {
 
 void TrialDialog::addWhere() {
     stations_ = new CheckList;
+    stations_->setAccessibleName(tr("Stations"));
     addEditor({tr("S&tations"), "Stations", QStringLiteral("trialStations")}, stations_);
     std::vector<ThingToTick> things;
     for (const core::StationRoom& room : rooms_) {
@@ -156,6 +158,7 @@ void TrialDialog::addBlocks() {
     fillChoice(*plant_, context_.workspace.shelves().plants, plants.size() == 1 ? plants.front() : core::PlantId{},
                tr("said when it is stuck"));
     blocks_ = new CheckList;
+    blocks_->setAccessibleName(tr("Plants of the blocks"));
     addEditor({tr("P&lants of the blocks"), "Blocks", QStringLiteral("trialBlocks")}, blocks_);
     fillBlocks();
     connect(plant_, &QComboBox::currentIndexChanged, this, [this] { changed("Blocks"); });

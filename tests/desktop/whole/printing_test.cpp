@@ -57,7 +57,11 @@ class Printing : public whole::Window {
         click(*preview, "savePdf");
         QProcess reader;
         reader.start("pdftotext", {file, "-"});
-        return reader.waitForFinished() ? QString::fromUtf8(reader.readAllStandardOutput()).simplified() : QString();
+        // As people read it: fonts may set "ff" as one sign.
+        const auto asRead = [](const QByteArray& text) {
+            return QString::fromUtf8(text).normalized(QString::NormalizationForm_KC).simplified();
+        };
+        return reader.waitForFinished() ? asRead(reader.readAllStandardOutput()) : QString();
     }
     core::BatchLine someBatch() {
         const auto& lines = workspace_.batchLines();
