@@ -76,7 +76,8 @@ Result<WorkingSolution> thinStock(const StockDilution& question) {
     const double stock = question.millilitres * wantedAcid / stockAcid;
     WorkingSolution solution{.question = question};
     solution.stock = measuredWith(question.tools, AmountUnit::Millilitres, stock);
-    solution.diluent = measuredWith(question.tools, AmountUnit::Millilitres, question.millilitres - stock);
+    solution.diluent =
+        measuredWith(question.tools, AmountUnit::Millilitres, std::max(0.0, question.millilitres - stock));
     const double together = solution.stock.measured + solution.diluent.measured;
     const double acid = together == 0 ? 0 : stockAcid * solution.stock.measured / together;
     solution.asMeasured = fromAcid(question.kind, acid, question.wanted.form);
@@ -146,7 +147,7 @@ Result<ThinnedTalc> thinTalc(const TalcDilution& question) {
     const double powder = question.grams * question.wantedPercent / question.powderPercent;
     ThinnedTalc thinned{.question = question};
     thinned.powder = measuredWith(question.tools, AmountUnit::Grams, powder);
-    thinned.talc = measuredWith(question.tools, AmountUnit::Grams, question.grams - powder);
+    thinned.talc = measuredWith(question.tools, AmountUnit::Grams, std::max(0.0, question.grams - powder));
     const double together = thinned.powder.measured + thinned.talc.measured;
     thinned.percentAsMeasured = together == 0 ? 0 : question.powderPercent * thinned.powder.measured / together;
     thinned.notes.workings.push_back(

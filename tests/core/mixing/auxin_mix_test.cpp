@@ -34,6 +34,12 @@ TEST(ThinStock, SaysWhatASyringeDoesToTheStrength) {
     expectAuxinNotes(solution.notes);
 }
 
+TEST(ThinStock, AddsNothingToAStockThatIsAsStrongAsWanted) {
+    for (double strength = 0.1; strength < 100'000; strength *= 1.7)
+        EXPECT_EQ(core::thinStock({.stock = {strength}, .wanted = {strength}, .millilitres = 33.3})->diluent.measured,
+                  0);
+}
+
 TEST(ThinStock, CountsSaltAndAcidApart) {
     // 10 000 mg/L of the potassium salt is 8421.7 mg/L of acid.
     const core::WorkingSolution solution =
