@@ -32,7 +32,7 @@ int SessionGridModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant SessionGridModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid()) return {};
+    if (!hasCell(index)) return {};
     const SessionRow& cells = row(index.row());
     const SessionColumn column = columnOf(index);
     const bool isMethod = column == SessionColumn::Method;
@@ -79,7 +79,7 @@ QVariant SessionGridModel::headerData(int section, Qt::Orientation orientation, 
 
 Qt::ItemFlags SessionGridModel::flags(const QModelIndex& index) const {
     // A cell's editor may outlive its row: what it holds then has no place any more.
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return Qt::NoItemFlags;
+    if (!hasCell(index)) return Qt::NoItemFlags;
     const Qt::ItemFlags seen = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
     return isLocked(row(index.row()), columnOf(index)) ? seen : seen | Qt::ItemIsEditable;
 }
@@ -255,6 +255,10 @@ QString SessionGridModel::faultAt(const QModelIndex& index) const {
     for (const CellFault& fault : faults_)
         if (fault.row == index.row() && fault.column == columnOf(index)) return fault.sentence;
     return {};
+}
+
+bool SessionGridModel::hasCell(const QModelIndex& index) const {
+    return index.isValid() && index.row() < rowCount();
 }
 
 void SessionGridModel::keepOneRow() {

@@ -71,6 +71,7 @@ class SessionGridModel : public QAbstractTableModel {
     [[nodiscard]] QString rowLabel(int row) const;
     [[nodiscard]] bool isLocked(const SessionRow& row, SessionColumn column) const;
     [[nodiscard]] QString faultAt(const QModelIndex& index) const;
+    [[nodiscard]] bool hasCell(const QModelIndex& index) const;
     void keepOneRow();
     void tellRow(int row);
 

@@ -2,7 +2,6 @@
 #include "app/desktop/template/drilling_dialog.h"
 
 #include <QComboBox>
-#include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -17,7 +16,6 @@
 #include "app/desktop/printing/printed_at.h"
 #include "app/desktop/template/length_edit.h"
 #include "app/desktop/template/lid_view.h"
-#include "app/desktop/widgets/button_order.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/unit_text.h"
 #include "app/report/drilling_template.h"
@@ -113,15 +111,15 @@ QBoxLayout* DrillingDialog::makePatterns() {
 }
 
 void DrillingDialog::build() {
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    take_ = buttons->addButton(tr("&Take over for the station"), QDialogButtonBox::ActionRole);
+    take_ = new QPushButton(tr("&Take over for the station"), this);
     take_->setObjectName(QStringLiteral("takeLayout"));
     take_->setToolTip(tr("Rows, columns and pattern go into the station's form; places without a hole are blocked."));
     take_->hide();
-    preview_ = buttons->addButton(tr("&Preview and print…"), QDialogButtonBox::ActionRole);
+    preview_ = new QPushButton(tr("&Preview and print…"), this);
     preview_->setObjectName(QStringLiteral("previewTemplate"));
     preview_->setDefault(true);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* closing = new QPushButton(tr("&Close"), this);
+    connect(closing, &QPushButton::clicked, this, &QDialog::reject);
     connect(preview_, &QPushButton::clicked, this, &DrillingDialog::preview);
     connect(take_, &QPushButton::clicked, this, [this] {
         remember();
@@ -134,10 +132,14 @@ void DrillingDialog::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(row, 1);
     layout->addWidget(sum_);
-    layout->addWidget(buttons);
-    const std::array<QWidget*, 8> inOrder{shape_, length_, width_, hole_, web_, edge_, square_, staggered_};
+    // Not a QDialogButtonBox: in Qt 6.4 Tab would go round between its first two buttons for ever.
+    auto* buttons = new QHBoxLayout;
+    buttons->addStretch(1);
+    for (QPushButton* each : {take_, preview_, closing}) buttons->addWidget(each);
+    layout->addLayout(buttons);
+    const std::array<QWidget*, 11> inOrder{shape_,  length_,    width_, hole_,    web_,   edge_,
+                                           square_, staggered_, take_,  preview_, closing};
     for (std::size_t i = 1; i < inOrder.size(); ++i) setTabOrder(inOrder[i - 1], inOrder[i]);
-    tabThrough(*staggered_, *buttons);
 }
 
 void DrillingDialog::offerToTake(const QString& station) {

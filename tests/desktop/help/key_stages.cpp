@@ -141,7 +141,15 @@ QWidget* map(MainWindow& window) {
     lid->goToStart();
     QTest::keyClick(lid, Qt::Key_R);  // something to take back and to save
     for (int step = 0; step < 2; ++step) QTest::keyClick(lid, Qt::Key_Right, Qt::ControlModifier);
+    QTest::keyClick(lid, Qt::Key_Down);  // from where every arrow leads on
     return lid;
+}
+
+/// In the last row, where no other batch stands.
+QWidget* places(MainWindow& window) {
+    QWidget* map = inScene(window, "place_batch", "positionMap");
+    for (int row = 0; map != nullptr && row < 26; ++row) QTest::keyClick(map, Qt::Key_Down);
+    return map;
 }
 
 QWidget* settings(MainWindow& window) {
@@ -179,7 +187,7 @@ const std::map<QString, Stage>& stages() {
              return QApplication::focusWidget();
          }},
         {"Hole by hole", map},
-        {"Positions of a batch", [](MainWindow& window) { return inScene(window, "place_batch", "positionMap"); }},
+        {"Positions of a batch", places},
         {"Settings", settings},
         {"Keyboard list", [](MainWindow& window) { return inScene(window, "keyboard", "keyboardSearch"); }}};
     return all;
