@@ -53,6 +53,8 @@ void endScene(MainWindow& window) {
         dialog->done(QDialog::Rejected);
         delete dialog.data();
     }
+    // Those that closed by themselves and wait to be deleted would miss what is forgotten below.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     window.bar().hush();
     Workspace& workspace = window.parts().context.workspace;
     UnfinishedRound::of(workspace).forget();

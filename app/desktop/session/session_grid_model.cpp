@@ -257,6 +257,11 @@ QString SessionGridModel::faultAt(const QModelIndex& index) const {
     return {};
 }
 
+const SessionRow& SessionGridModel::row(int row) const {
+    static const SessionRow blank;
+    return row >= 0 && row < rowCount() ? sheet_.rows[static_cast<std::size_t>(row)] : blank;
+}
+
 bool SessionGridModel::hasCell(const QModelIndex& index) const {
     return index.isValid() && index.row() < rowCount();
 }

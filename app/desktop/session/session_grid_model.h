@@ -39,7 +39,8 @@ class SessionGridModel : public QAbstractTableModel {
     [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
     bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
 
-    [[nodiscard]] const SessionRow& row(int row) const { return sheet_.rows[static_cast<std::size_t>(row)]; }
+    /// Blank where there is none: the sheet outlives this, and may be put away for a blank one meanwhile.
+    [[nodiscard]] const SessionRow& row(int row) const;
     void setLookup(SessionLookup lookup);
 
     /// An offered row becomes a batch: someone went through it with Enter.

@@ -145,6 +145,13 @@ QWidget* map(MainWindow& window) {
     return lid;
 }
 
+/// In a row that has another above it.
+QWidget* sessionRows(MainWindow& window) {
+    QWidget* grid = inScene(window, "session_typed", "sessionGrid");
+    if (grid != nullptr) QTest::keyClick(grid, Qt::Key_Down);
+    return grid;
+}
+
 /// In the last row, where no other batch stands.
 QWidget* places(MainWindow& window) {
     QWidget* map = inScene(window, "place_batch", "positionMap");
@@ -179,7 +186,7 @@ const std::map<QString, Stage>& stages() {
         {"A batch: note", note},
         {"Shelves", shelf},
         {"Round of checks", [](MainWindow& window) { return inScene(window, desktop::task::round, "roundTable"); }},
-        {"New session", [](MainWindow& window) { return inScene(window, "session_typed", "sessionGrid"); }},
+        {"New session", sessionRows},
         {"New reading",
          [](MainWindow& window) {
              scene(window, desktop::task::reading);
