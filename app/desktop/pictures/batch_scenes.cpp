@@ -47,15 +47,16 @@ QDialog* openPhotos(MainWindow& window, const char* button) {
     const QWidget* page = pageOf(window);
     auto* photos = page == nullptr ? nullptr : page->findChild<QAbstractItemView*>("photoList");
     if (photos == nullptr || !waitFor([photos] { return photos->model()->rowCount() > 0; })) return nullptr;
-    auto* shown = page->findChild<QAbstractButton*>(QLatin1String(button));
-    // Facts are one photo's. The wall may be read once more, and nothing is chosen on it then.
-    const bool isReady = shown != nullptr && waitFor([&] {
-                             photos->setCurrentIndex(photos->model()->index(0, 0));
-                             if (QLatin1String(button) == QLatin1String("largePhoto")) photos->selectAll();
-                             return shown->isEnabled();
-                         });
-    if (!isReady) return nullptr;
-    return broughtBy([&] { press(*page, button); });
+    const auto* shown = page->findChild<QAbstractButton*>(QLatin1String(button));
+    // Facts are one photo's. The wall is read beside the window, perhaps once more, and nothing is chosen on it then.
+    QDialog* opened = nullptr;
+    const auto opens = [&] {
+        photos->setCurrentIndex(photos->model()->index(0, 0));
+        if (QLatin1String(button) == QLatin1String("largePhoto")) photos->selectAll();
+        if (shown->isEnabled()) opened = broughtBy([&] { press(*page, button); });
+        return opened != nullptr;
+    };
+    return shown != nullptr && waitFor(opens) ? opened : nullptr;
 }
 
 QDialog* openPlaces(MainWindow& window) {
