@@ -61,8 +61,8 @@ void showSettings(const PageContext& context, Appearance& appearance, QWidget* w
     if (!dialog) {
         dialog = new SettingsDialog(context, appearance, window);
         dialog->setAttribute(Qt::WA_DeleteOnClose);
-        dialog->show();
     }
+    dialog->show();  // one that is only hidden comes back, too
     dialog->raise();
     dialog->activateWindow();
 }
