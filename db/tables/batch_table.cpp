@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <tuple>
 #include <unordered_map>
 #include <utility>
 
@@ -14,23 +15,27 @@ namespace {
 
 constexpr const char* insertBatch = R"(
     INSERT INTO batches (id, code, session_id, plant_id, stock_plant_id, method_id, station_id, medium_id, treatment_id,
-                         cutting_kind_id, stuck, trial_id, block, closed_on, close_reason, note, positions)
-    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17))";
+                         cutting_kind_id, stuck, trial_id, block, closed_on, close_reason, note, positions, licence)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18))";
 constexpr const char* updateBatch = R"(
     UPDATE batches SET code = ?2, session_id = ?3, plant_id = ?4, stock_plant_id = ?5, method_id = ?6, station_id = ?7,
                        medium_id = ?8, treatment_id = ?9, cutting_kind_id = ?10, stuck = ?11, trial_id = ?12, block = ?13,
-                       closed_on = ?14, close_reason = ?15, note = ?16, positions = ?17
+                       closed_on = ?14, close_reason = ?15, note = ?16, positions = ?17, licence = ?18
     WHERE id = ?1)";
 constexpr const char* deleteBatchRow = "DELETE FROM batches WHERE id = ?1";
 
 constexpr char batchColumns[] = R"(
     SELECT b.id, b.code, b.session_id, s.held_on, b.plant_id, b.stock_plant_id, b.method_id, b.station_id, b.medium_id,
-           b.treatment_id, b.cutting_kind_id, b.stuck, b.trial_id, b.block, b.closed_on, b.close_reason, b.note, b.positions)";
+           b.treatment_id, b.cutting_kind_id, b.stuck, b.trial_id, b.block, b.closed_on, b.close_reason, b.note, b.positions,
+           b.licence)";
 constexpr char batchesWithTheirDay[] = " FROM batches b JOIN sessions s ON s.id = b.session_id";
 constexpr char byDayAndCode[] = " ORDER BY s.held_on, b.code";
 
 constexpr auto selectBatch = joined(batchColumns, batchesWithTheirDay, " WHERE b.id = ?1");
 constexpr auto selectBatches = joined(batchColumns, batchesWithTheirDay, byDayAndCode);
+// As they lie in the file: sorting whole rows takes SQLite longer than reading them.
+constexpr auto selectBatchesUnsorted =
+    joined(batchColumns, " FROM batches b CROSS JOIN sessions s ON s.id = b.session_id");
 constexpr auto selectBatchesOfPlant = joined(batchColumns, batchesWithTheirDay, " WHERE b.plant_id = ?1", byDayAndCode);
 constexpr auto selectBatchesAt = joined(batchColumns, batchesWithTheirDay, " WHERE b.station_id = ?1", byDayAndCode);
 constexpr auto selectBatchesStandingAt = joined(batchColumns, batchesWithTheirDay, R"(
@@ -80,40 +85,62 @@ core::Batch batchFrom(const Query& row) {
             .block = row.text(13),
             .closedOn = row.optionalDate(14),
             .closeReason = row.text(15),
-            .note = row.text(16)};
+            .note = row.text(16),
+            .licence = row.text(18)};
 }
 
-/// What became of the cuttings of each batch; how many were stuck is left open. Two walks over the file side by side: looking up the
-/// checks of each batch, and the losses of each check, takes several times as long.
-std::unordered_map<core::BatchId, core::Tally> countsByBatch(Connection& connection) {
-    std::unordered_map<core::BatchId, core::Tally> all;
+/// Nothing has become of the cuttings yet. By day and code.
+std::vector<core::BatchLine> linesWithoutCounts(Connection& connection) {
+    std::vector<core::Batch> batches;
+    for (Query row = connection.query(selectBatchesUnsorted.data()); row.step();) batches.push_back(batchFrom(row));
+    std::vector<core::Batch*> inOrder;
+    inOrder.reserve(batches.size());
+    for (core::Batch& batch : batches) inOrder.push_back(&batch);
+    std::ranges::sort(inOrder, {}, [](const core::Batch* batch) { return std::tie(batch->stuckOn, batch->code); });
+    std::vector<core::BatchLine> lines;
+    lines.reserve(batches.size());
+    for (core::Batch* batch : inOrder) {
+        lines.push_back({.batch = std::move(*batch), .tally = {}});
+        lines.back().tally.stuck = lines.back().batch.stuck;
+    }
+    return lines;
+}
+
+/// What became of the cuttings. Two walks over the file side by side: looking up the checks of each batch, and the losses of each check,
+/// takes several times as long.
+void count(std::vector<core::BatchLine>& lines, Connection& connection) {
+    std::unordered_map<core::BatchId, core::Tally*> tallies;
+    tallies.reserve(lines.size());
+    for (core::BatchLine& line : lines) tallies.emplace(line.batch.id, &line.tally);
+    core::Tally ofNoBatch;  // of a damaged file; verify tells of it
     Query loss = connection.query(selectCountsOfLosses);
     bool hasLoss = loss.step();
     for (Query check = connection.query(selectCountsOfChecks); check.step();) {
         const std::int64_t id = check.bigNumber(0);
-        core::Tally& tally = all[check.id<core::BatchId>(1)];
+        const auto found = tallies.find(check.id<core::BatchId>(1));
+        core::Tally& tally = found == tallies.end() ? ofNoBatch : *found->second;
         tally.rooted += check.number(2);
         tally.withdrawn += check.number(3);
         tally.lastCheckedOn = std::max(tally.lastCheckedOn, std::optional(check.date(4)));
         for (; hasLoss && loss.bigNumber(0) <= id; hasLoss = loss.step())
             if (loss.bigNumber(0) == id) tally.lost += loss.number(1);
     }
-    return all;
 }
 
 core::BatchLine batchLineFrom(const Query& row) {
     return {.batch = batchFrom(row),
             .tally = {.stuck = row.number(11),
-                      .rooted = row.number(18),
-                      .lost = row.number(19),
-                      .withdrawn = row.number(20),
-                      .lastCheckedOn = row.optionalDate(21)}};
+                      .rooted = row.number(19),
+                      .lost = row.number(20),
+                      .withdrawn = row.number(21),
+                      .lastCheckedOn = row.optionalDate(22)}};
 }
 
 int runBatch(Connection& connection, const char* sql, const core::Batch& batch) {
     return connection.run(sql, batch.id, batch.code, batch.session, batch.plant, batch.stockPlant, batch.method,
                           batch.station, batch.medium, batch.treatment, batch.cuttingKind, batch.stuck, batch.trial,
-                          batch.block, batch.closedOn, batch.closeReason, batch.note, batch.positions);
+                          batch.block, batch.closedOn, batch.closeReason, batch.note, batch.positions,
+                          batch.licence);
 }
 
 }  // namespace
@@ -170,15 +197,9 @@ std::vector<core::BatchId> batchesOf(Connection& connection, core::SessionId ses
 }
 
 std::vector<core::BatchLine> allBatchLines(Connection& connection) {
-    std::unordered_map<core::BatchId, core::Tally> counts = countsByBatch(connection);
-    std::vector<core::BatchLine> all;
-    for (Query row = connection.query(selectBatches.data()); row.step();) {
-        core::Batch batch = batchFrom(row);
-        core::Tally& tally = counts[batch.id];
-        tally.stuck = batch.stuck;
-        all.push_back({.batch = std::move(batch), .tally = tally});
-    }
-    return all;
+    std::vector<core::BatchLine> lines = linesWithoutCounts(connection);
+    count(lines, connection);
+    return lines;
 }
 
 std::optional<core::BatchLine> batchLineIn(Connection& connection, core::BatchId id) {
