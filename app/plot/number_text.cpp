@@ -45,7 +45,8 @@ QString signedPoints(int points) {
 }  // namespace
 
 QString countText(int count) {
-    return decimalText(count, 0);
+    const QString digits = ungrouped().toString(std::abs(qint64{count}));
+    return count < 0 ? QChar(kMinus) + digits : digits;
 }
 
 QString decimalText(double value, int decimals) {

@@ -15,6 +15,7 @@
 
 #include "app/desktop/batches/batch_table_model.h"
 #include "app/desktop/batches/copied_rows.h"
+#include "app/desktop/names/plain_text_delegate.h"
 #include "app/desktop/names/plant_name_delegate.h"
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/widgets/table_columns.h"
@@ -98,7 +99,7 @@ QWidget* BatchListPage::makeTable() {
     table_->setObjectName(QStringLiteral("batchTable"));
     table_->setAccessibleName(tr("All batches"));
     table_->setModel(model_);
-    table_->setItemDelegateForColumn(static_cast<int>(BatchColumn::Plant), new PlantNameDelegate(table_));
+    table_->setItemDelegate(new PlainTextDelegate(static_cast<int>(BatchColumn::Plant), table_));
     giveTableManners(*table_);
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     table_->horizontalHeader()->setSortIndicator(static_cast<int>(BatchColumn::Day), Qt::DescendingOrder);

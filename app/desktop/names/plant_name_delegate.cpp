@@ -3,7 +3,10 @@
 
 #include <QApplication>
 #include <QPainter>
+#include <QtMath>
+#include <algorithm>
 
+#include "app/desktop/names/cell_text.h"
 #include "app/plot/plant_name.h"
 
 namespace desktop {
@@ -22,20 +25,32 @@ void drawPlantName(QPainter& painter, const QStyleOptionViewItem& option, const 
     const QStyle* style = option.widget == nullptr ? QApplication::style() : option.widget->style();
     QStyleOptionViewItem asText = option;
     asText.text = name;
-    QRect place = style->subElementRect(QStyle::SE_ItemViewItemText, &asText, option.widget);
+    const QRect place = style->subElementRect(QStyle::SE_ItemViewItemText, &asText, option.widget);
     const int margin = style->pixelMetric(QStyle::PM_FocusFrameHMargin, &asText, option.widget) + 1;
-    place.adjust(margin, 0, -margin, 0);
+    drawPlantNameIn(place.adjusted(margin, 0, -margin, 0), painter, option, name);
+}
+
+void drawPlantNameIn(QRect place, QPainter& painter, const QStyleOptionViewItem& option, const QString& name) {
+    const std::vector<plot::NamePart> parts = plot::partsOfPlantName(name);
+    QFont upright = option.font;
+    upright.setItalic(false);
+    QFont italic = option.font;
+    italic.setItalic(true);
+    const auto fontOf = [&](const plot::NamePart& part) -> const QFont& { return part.isItalic ? italic : upright; };
+    // A botanical name is read from left to right wherever it stands.
+    if (option.direction == Qt::RightToLeft) {
+        int width = 0;
+        for (const plot::NamePart& part : parts)
+            width += qCeil(cellTextWidth(fontOf(part), Qt::LeftToRight, part.text));
+        place.setLeft(std::max(place.left(), place.right() + 1 - width));
+    }
     painter.save();
     painter.setPen(textColourOf(option));
-    for (const plot::NamePart& part : plot::partsOfPlantName(name)) {
-        QFont font = option.font;
-        font.setItalic(part.isItalic);
-        const QFontMetrics metrics(font, painter.device());
-        const QString fitting = metrics.elidedText(part.text, Qt::ElideRight, place.width());
-        painter.setFont(font);
-        painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, fitting);
-        if (fitting != part.text) break;
-        place.setLeft(place.left() + metrics.horizontalAdvance(part.text));
+    for (const plot::NamePart& part : parts) {
+        painter.setFont(fontOf(part));
+        const DrawnText drawn = drawCellText(painter, place, Qt::AlignLeft, Qt::LeftToRight, part.text);
+        if (!drawn.isWhole) break;
+        place.setLeft(place.left() + qRound(drawn.width));
     }
     painter.restore();
 }

@@ -8,6 +8,8 @@ namespace desktop {
 
 /// Draws the name into the text's place of an item, with the item's own font and text colour.
 void drawPlantName(QPainter& painter, const QStyleOptionViewItem& option, const QString& name);
+/// Where the text's place is known.
+void drawPlantNameIn(QRect place, QPainter& painter, const QStyleOptionViewItem& option, const QString& name);
 /// The colour in which an item's text is drawn, selected or not.
 [[nodiscard]] QColor textColourOf(const QStyleOptionViewItem& option);
 
