@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+// From how many batches on is the way with the dearer equipment the cheaper one for each trial that succeeds?
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "stats/overdispersion/beta_binomial_posterior.h"
+
+namespace stats {
+
+/// What a way to try costs: once, and with each batch.
+struct Outlay {
+    double upFront{};              // money, 0 or more
+    double perBatch{};             // money, 0 or more
+    double trialsPerBatch{1};      // above 0
+    std::vector<RatePoint> rates;  // ratePosterior()
+};
+
+struct BreakEven {
+    int batches{};          // so many were asked about
+    double chanceByThen{};  // that `dear` has cost less for each success by then, and stays so
+    double chanceEver{};    // the same after any number of batches
+    std::optional<int>
+        low;  // between which numbers of batches it comes at the level asked; absent: never, or beyond `mostBatches`
+    std::optional<int> middle;
+    std::optional<int> high;
+};
+
+/// Beyond it a break-even is none: no equipment lasts so long.
+inline constexpr int mostBatchesToBreakEven = 1'000'000;
+
+/// After n batches a way has cost (upFront + n perBatch) / (n trialsPerBatch rate) for each success. `dear` breaks even with the first n from
+/// which on it costs less than `cheap`; rates are only known by their laws, so n has a law too: P(n <= x) is the probability that it costs
+/// less after x batches and goes on to.
+///
+/// Domain    money finite; trialsPerBatch above 0, finite; 1 <= batches <= mostBatchesToBreakEven; 0 < level < 1; rates as chanceCheaper(); else
+///           std::domain_error.
+/// Returns   low, middle, high: the least n with P(n <= x) of (1 - level) / 2, 1/2 and (1 + level) / 2 at least.
+/// Assumes   as chanceCheaper(); every batch alike.
+/// Accuracy  chances as chanceCheaper(); numbers are exact, given these.
+/// Source    from the definition.
+[[nodiscard]] BreakEven breakEven(const Outlay& dear, const Outlay& cheap, int batches, double level);
+
+}  // namespace stats
