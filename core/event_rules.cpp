@@ -73,6 +73,9 @@ Refusals faultsIn(const Care& care, const Shelves& shelves, Moment now) {
     judgeStation(care.station, shelves, faults);
     judgeMoment("Done at", care.doneAt, now, faults);
     put(faults, faultInNote("Note", care.note));
+    if (care.litres && !(*care.litres > 0 && *care.litres <= mostCareLitres))
+        faults.push_back({"Litres", figureText(*care.litres), "more than 0 and up to 100000",
+                          "Litres is " + figureText(*care.litres) + "; more than 0 and up to 100000 is allowed."});
     if (care.kind == CareKind::Other && isBlank(care.note))
         faults.push_back({"Note", "blank", "a few words",
                           "Note is blank, but the care is none of those with a name; a few words are needed."});

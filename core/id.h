@@ -35,6 +35,9 @@ using PhotoId = Id<struct Photo>;
 using ExpenseId = Id<struct Expense>;
 using CheckScheduleId = Id<struct CheckSchedule>;
 using PlanId = Id<struct Plan>;
+using KeptMixId = Id<struct KeptMix>;
+using OwnBandId = Id<struct OwnBand>;
+using LoggerFormatId = Id<struct LoggerFormat>;
 
 }  // namespace core
 

@@ -15,9 +15,13 @@
 #include "core/batch/session.h"
 #include "core/batch/tally.h"
 #include "core/care/care.h"
+#include "core/climate/logger_day.h"
+#include "core/climate/logger_format.h"
+#include "core/climate/own_band.h"
 #include "core/climate/reading.h"
 #include "core/due/check_schedule.h"
 #include "core/medium/medium.h"
+#include "core/mixing/kept_mix.h"
 #include "core/money/expense.h"
 #include "core/planning/plan.h"
 #include "core/plants/plant.h"
@@ -45,6 +49,9 @@ struct LogbookFacts {
     DisplayUnits units{};            // that the grower reads and types
     std::string currency{"EUR"};     // three letters of ISO 4217
     std::string citation;            // where published records come from; printed with them
+    double altitudeMetres{};         // of the bench: what water can hold of oxygen depends on it
+    double degreeDayBase{10};        // C; warmth below it doesn't count in degree-days
+    double falseAlarmRate{0.01};     // how often the bench may flag a batch by mere chance
 
     bool operator==(const LogbookFacts&) const = default;
 };
@@ -62,6 +69,7 @@ struct Shelves {
     std::vector<Trial> trials;
     std::vector<CheckSchedule> checkSchedules{};
     std::vector<Plan> plans{};
+    std::vector<OwnBand> ownBands{};
 
     bool operator==(const Shelves&) const = default;
 };
@@ -90,6 +98,9 @@ struct Records {
     std::vector<Care> care{};
     std::vector<Expense> expenses{};
     std::vector<PhotoRecord> photos{};
+    std::vector<KeptMix> mixes{};
+    std::vector<LoggerDay> loggerDays{};  // by station, quantity and day
+    std::vector<LoggerFormat> loggerFormats{};
 };
 
 /// The thing with this id, or nullptr. Works on every list above whose members have an id.

@@ -50,6 +50,9 @@ Refusals faultsIn(const LogbookFacts& facts) {
             {"Currency", quotable(facts.currency), "three capital letters such as EUR",
              "Currency is " + quotable(facts.currency) + "; three capital letters such as EUR are allowed."});
     collect(faults, faultInNote("Citation", facts.citation));
+    collect(faults, faultInFigure("Altitude in m", facts.altitudeMetres, -430, 6000, "-430 to 6000"));
+    collect(faults, faultInFigure("Base of degree-days in C", facts.degreeDayBase, -10, 40, "-10 to 40"));
+    collect(faults, faultInFigure("Rate of false alarms", facts.falseAlarmRate, 0.0001, 0.5, "0.0001 to 0.5"));
     return faults;
 }
 

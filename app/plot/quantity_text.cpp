@@ -31,6 +31,8 @@ QString quantityName(core::Quantity quantity) {
             return ofQuantity(QT_TRANSLATE_NOOP("plot::Quantity", "air temperature"));
         case core::Quantity::RelativeHumidity:
             return ofQuantity(QT_TRANSLATE_NOOP("plot::Quantity", "relative humidity"));
+        case core::Quantity::LeafTemperature:
+            return ofQuantity(QT_TRANSLATE_NOOP("plot::Quantity", "leaf temperature"));
         case core::Quantity::Light:
             break;
     }
@@ -53,6 +55,8 @@ QString quantityShortName(core::Quantity quantity) {
             return ofQuantity(QT_TRANSLATE_NOOP("plot::Quantity", "air"));
         case core::Quantity::RelativeHumidity:
             return ofQuantity(QT_TRANSLATE_NOOP("plot::Quantity", "humidity"));
+        case core::Quantity::LeafTemperature:
+            return ofQuantity(QT_TRANSLATE_NOOP("plot::Quantity", "leaf"));
         case core::Quantity::Light:
             break;
     }

@@ -29,6 +29,7 @@ struct Batch {
     std::optional<Date> closedOn;  // closed by hand; a batch with nothing undecided is closed without it
     std::string closeReason;
     std::string note;
+    std::string licence{};  // under which licence or permission a protected plant was stuck
 
     bool operator==(const Batch&) const = default;
 };

@@ -107,6 +107,7 @@ Refusals faultsIn(const Batch& batch, std::span<const Check> checks, const Shelv
     addFault(faults, faultInLine("Block", batch.block));
     judgeClosing(batch, tally, today, faults);
     addFault(faults, faultInNote("Note", batch.note));
+    addFault(faults, faultInLine("Licence", batch.licence));
     return faults;
 }
 

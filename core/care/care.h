@@ -18,12 +18,15 @@ inline constexpr std::array allCareKinds{
     CareKind::ToppedUp, CareKind::SolutionChanged, CareKind::Vented,  CareKind::Misted,
     CareKind::Sprayed,  CareKind::PumpOn,          CareKind::PumpOff, CareKind::Other};
 
+inline constexpr double mostCareLitres = 100'000;
+
 struct Care {
     CareId id{};
     StationId station{};
     Moment doneAt{};
     CareKind kind{CareKind::ToppedUp};
-    std::string note{};  // what and how much; needed where the kind is Other
+    std::string note{};              // what and how much; needed where the kind is Other
+    std::optional<double> litres{};  // of what went in; above 0
 
     bool operator==(const Care&) const = default;
 };

@@ -14,6 +14,7 @@ constexpr std::array knownQuantities = std::to_array<QuantityFacts>({
     {"air_temperature", "air temperature", "C", -30, 60},
     {"relative_humidity", "relative humidity", "%", 0, 100},
     {"light", "light", "umol/m2/s", 0, 3000},
+    {"leaf_temperature", "leaf temperature", "C", -30, 60},
 });
 static_assert(knownQuantities.size() == allQuantities.size());
 

@@ -16,12 +16,14 @@ enum class Quantity {
     MediumTemperature,    // C
     AirTemperature,       // C
     RelativeHumidity,     // %
-    Light                 // photosynthetic photon flux density, umol/(m2 s)
+    Light,                // photosynthetic photon flux density, umol/(m2 s)
+    LeafTemperature       // C
 };
 
 inline constexpr std::array allQuantities{
     Quantity::SolutionEc,        Quantity::SolutionPh,     Quantity::SolutionTemperature, Quantity::DissolvedOxygen,
-    Quantity::MediumTemperature, Quantity::AirTemperature, Quantity::RelativeHumidity,    Quantity::Light};
+    Quantity::MediumTemperature, Quantity::AirTemperature, Quantity::RelativeHumidity,    Quantity::Light,
+    Quantity::LeafTemperature};
 
 /// What a meter can show at all; beyond that a figure is a slip of the pen.
 struct QuantityFacts {

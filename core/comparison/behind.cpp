@@ -30,8 +30,7 @@ std::vector<Course> earlierLike(const Batch& batch, std::span<const Course> cour
 
 }  // namespace
 
-std::vector<BehindThePast> batchesBehind(std::span<const BatchRecord> all, const Shelves& shelves, Date today,
-                                         double rarerThan) {
+std::vector<BehindThePast> batchesBehind(std::span<const BatchRecord> all, const Shelves& shelves, Date today) {
     std::vector<BehindThePast> behind;
     if (std::ranges::none_of(all, isGoingOn)) return behind;
     const int horizonDay = horizonOf(all.front().batch.plant, shelves);
@@ -42,7 +41,7 @@ std::vector<BehindThePast> batchesBehind(std::span<const BatchRecord> all, const
         const Batch& batch = course.record->batch;
         if (!isGoingOn(*course.record)) continue;
         auto against = againstThePast(course, earlierLike(batch, courses), horizonDay, spread);
-        if (against && against->chanceOfSoFew < rarerThan)
+        if (against && against->chanceOfSoFew < shelves.facts.falseAlarmRate)
             behind.push_back({.batch = batch.id, .code = batch.code, .against = std::move(*against)});
     }
     std::ranges::stable_sort(behind, {}, [](const BehindThePast& one) { return one.against.chanceOfSoFew; });

@@ -11,9 +11,6 @@
 
 namespace core {
 
-/// So few or fewer must be rarer than this for the bench to speak up: about one false alarm in a hundred batches that are looked at.
-inline constexpr double rareEnough = 0.01;
-
 struct BehindThePast {
     BatchId batch{};
     std::string code;
@@ -21,8 +18,8 @@ struct BehindThePast {
 };
 
 /// Open batches among `all`, which is every batch of one plant; the rarest first. A batch is judged on the day of its last look by earlier
-/// batches of the plant by the same method. Domain: 0 < rarerThan < 1.
+/// batches of the plant by the same method: so few or fewer must be rarer than the logbook's rate of false alarms for the bench to speak up.
 [[nodiscard]] std::vector<BehindThePast> batchesBehind(std::span<const BatchRecord> all, const Shelves& shelves,
-                                                       Date today, double rarerThan = rareEnough);
+                                                       Date today);
 
 }  // namespace core

@@ -19,6 +19,7 @@ struct Plant {
     CheckScheduleId checkSchedule{};          // how often to look; unset: the method's, or the logbook's
     std::string note;
     bool isRetired{};
+    bool isEdible{};  // it or its fruit is eaten: hormone cautions apply
 
     bool operator==(const Plant&) const = default;
 };

@@ -30,7 +30,7 @@ std::string_view wordOf(Unit unit, const std::array<std::string_view, count>& wo
 
 bool isTemperature(Quantity quantity) {
     return quantity == Quantity::SolutionTemperature || quantity == Quantity::MediumTemperature ||
-           quantity == Quantity::AirTemperature;
+           quantity == Quantity::AirTemperature || quantity == Quantity::LeafTemperature;
 }
 
 double ecFactor(const DisplayUnits& units) {

@@ -98,6 +98,14 @@ std::optional<Refusal> faultInNote(std::string_view field, std::string_view text
     return faultInText(field, text, longestNote, true);
 }
 
+std::optional<Refusal> faultInLongText(std::string_view field, std::string_view text, int fewest, int most) {
+    if (fewest > 0 && isBlank(text))
+        return textFault(field, text,
+                         "text of " + std::to_string(fewest) + " to " + std::to_string(most) + " characters",
+                         " is blank");
+    return faultInText(field, text, static_cast<std::size_t>(most), true);
+}
+
 std::string quotable(std::string_view text) {
     constexpr std::size_t longestQuote = 60;
     std::string quote;

@@ -30,6 +30,10 @@ inline constexpr std::size_t longestNote = 4000;  // characters
 /// What is wrong with a note: it may be empty and may have line breaks and tabs.
 [[nodiscard]] std::optional<Refusal> faultInNote(std::string_view field, std::string_view text);
 
+/// The same for a longer text of so many characters; where it needs at least one, it must not be blank.
+[[nodiscard]] std::optional<Refusal> faultInLongText(std::string_view field, std::string_view text, int fewest,
+                                                     int most);
+
 /// The text as a message may repeat it: bytes that are no text become "?", and what is long is cut short.
 [[nodiscard]] std::string quotable(std::string_view text);
 

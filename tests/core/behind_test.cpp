@@ -37,12 +37,22 @@ TEST(BatchesBehind, PointsOutTheBatchThatDoesWorseThanItsForerunners) {
     ASSERT_EQ(found.size(), 1U);
     EXPECT_EQ(found[0].code, "GOING-ON");
     EXPECT_EQ(found[0].against.rooted, 1);
-    EXPECT_LT(found[0].against.chanceOfSoFew, core::rareEnough);
+    EXPECT_LT(found[0].against.chanceOfSoFew, core::LogbookFacts{}.falseAlarmRate);
     EXPECT_THAT(found[0].against.inWords, HasSubstr("So few or fewer would come"));
 }
 
 TEST(BatchesBehind, IsSilentAboutAnOrdinaryBatch) {
     EXPECT_TRUE(behind(pastAndOneWith(14)).empty());
+}
+
+TEST(BatchesBehind, SpeaksUpAsOftenAsTheGrowerAllowsFalseAlarms) {
+    const std::vector<core::BatchRecord> batches = pastAndOneWith(11);
+    core::Shelves shelves = support::someShelves();
+    EXPECT_TRUE(core::batchesBehind(batches, shelves, lookedOn()).empty());
+    shelves.facts.falseAlarmRate = 0.5;
+    const auto found = core::batchesBehind(batches, shelves, lookedOn());
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_GT(found[0].against.chanceOfSoFew, 0.01);
 }
 
 TEST(BatchesBehind, IsSilentAboutBatchesThatAreOver) {

@@ -70,6 +70,19 @@ TEST(CareRules, WantWordsWhereTheKindHasNone) {
     EXPECT_THAT(core::faultsIn(care, someShelves(), presentMoment), IsEmpty());
 }
 
+TEST(CareRules, WantLitresAboveNoneWhereTheyAreGiven) {
+    core::Care care{.station = support::tubNorth, .doneAt = presentMoment};
+    for (const double litres : {0.001, 100'000.0}) {
+        care.litres = litres;
+        EXPECT_THAT(core::faultsIn(care, someShelves(), presentMoment), IsEmpty());
+    }
+    for (const double litres : {0.0, -1.0, 100'001.0, std::numeric_limits<double>::quiet_NaN()}) {
+        care.litres = litres;
+        EXPECT_THAT(eventSentences(core::faultsIn(care, someShelves(), presentMoment)),
+                    ElementsAre(testing::EndsWith("; more than 0 and up to 100000 is allowed.")));
+    }
+}
+
 TEST(CareRules, EveryKindReadsBackByItsWord) {
     for (const core::CareKind kind : core::allCareKinds) EXPECT_EQ(core::careKindFrom(core::wordFor(kind)), kind);
     EXPECT_FALSE(core::careKindFrom("sung to"));

@@ -6,9 +6,11 @@
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
 
 #include "app/desktop/bench/attention_model.h"
 #include "app/desktop/widgets/table_manners.h"
+#include "app/plot/number_text.h"
 
 namespace desktop {
 
@@ -31,7 +33,7 @@ AttentionPanel::AttentionPanel(QWidget* parent)
     layout->addWidget(state_);
 }
 
-void AttentionPanel::show(std::vector<AttentionRow> rows, bool isLooking) {
+void AttentionPanel::show(std::vector<AttentionRow> rows, bool isLooking, double falseAlarmRate) {
     const bool hasRows = !rows.empty();
     const bool hasBatches = std::ranges::any_of(rows, [](const AttentionRow& row) { return row.batch.isSet(); });
     model_->show(std::move(rows));
@@ -39,7 +41,8 @@ void AttentionPanel::show(std::vector<AttentionRow> rows, bool isLooking) {
     state_->setVisible(isLooking || hasBatches || !hasRows);
     state_->setText(isLooking ? tr("Comparing open batches with your earlier ones…")
                     : hasBatches
-                        ? tr("So few in an open batch would come less than once in a hundred batches by luck.")
+                        ? tr("So few in an open batch would come less than once in %1 batches by luck.")
+                              .arg(plot::countText(static_cast<int>(std::floor(1 / falseAlarmRate + 1e-9))))
                         : tr("Nothing: no open batch does much worse than your earlier ones, and no reading of "
                              "the last two weeks is outside its band."));
     fitColumns();

@@ -21,7 +21,8 @@ class AttentionPanel : public QWidget {
     explicit AttentionPanel(QWidget* parent = nullptr);
 
     /// `isLooking`: some batches are still being judged.
-    void show(std::vector<AttentionRow> rows, bool isLooking);
+    /// `falseAlarmRate`: how often luck alone brings as few in an open batch.
+    void show(std::vector<AttentionRow> rows, bool isLooking, double falseAlarmRate);
     void fitColumns();  // to what is shown, at the text size that is on
 
   signals:
