@@ -18,6 +18,7 @@
 #include <string>
 #include <vector>
 
+#include "core/climate/over_time.h"
 #include "core/records.h"
 #include "db/logbook_error.h"
 
@@ -97,7 +98,20 @@ class Logbook {
     // Readings and care in order of time, the ends included; photos without their pictures, by day.
     [[nodiscard]] std::vector<core::Reading> readings(core::StationId station, core::Moment from,
                                                       core::Moment until) const;
-    [[nodiscard]] std::vector<core::Reading> newestReadings() const;  // one of each station and quantity
+    [[nodiscard]] std::vector<core::Reading> newestReadings() const;  // one of each station and quantity; by hand
+    // What loggers recorded; both kinds of reading together; of each station and quantity the last recorded, as a reading without an id.
+    [[nodiscard]] std::vector<core::TimedValue> loggerValues(core::StationId station, core::Quantity quantity,
+                                                             core::Moment from, core::Moment until) const;
+    [[nodiscard]] std::vector<core::TimedValue> valuesOverTime(core::StationId station, core::Quantity quantity,
+                                                               core::Moment from, core::Moment until) const;
+    [[nodiscard]] std::vector<core::Reading> newestLoggerValues() const;
+    [[nodiscard]] std::vector<core::LoggerSpan> loggerSpans() const;
+    [[nodiscard]] std::vector<core::LoggerFormat> loggerFormats() const;
+    // By time; those at a station by when the care was done that they were mixed for, the ends included.
+    [[nodiscard]] std::vector<core::KeptMix> mixes(core::SessionId session) const;
+    [[nodiscard]] std::vector<core::KeptMix> mixes(core::CareId care) const;
+    [[nodiscard]] std::vector<core::KeptMix> mixesAt(core::StationId station, core::Moment from,
+                                                     core::Moment until) const;
     [[nodiscard]] std::vector<core::Care> care(core::StationId station, core::Moment from, core::Moment until) const;
     [[nodiscard]] std::vector<core::Photo> photos(core::BatchId batch) const;
     [[nodiscard]] core::ImageBytes photoImage(core::PhotoId photo) const;  // empty: there is none

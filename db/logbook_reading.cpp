@@ -13,9 +13,13 @@
 #include "db/tables/cutting_kind_table.h"
 #include "db/tables/expense_table.h"
 #include "db/tables/facts_table.h"
+#include "db/tables/logger_day_table.h"
+#include "db/tables/logger_format_table.h"
 #include "db/tables/loss_cause_table.h"
 #include "db/tables/medium_table.h"
 #include "db/tables/method_table.h"
+#include "db/tables/mix_table.h"
+#include "db/tables/own_band_table.h"
 #include "db/tables/photo_table.h"
 #include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
@@ -48,7 +52,8 @@ core::Shelves shelvesIn(Connection& connection) {
             .lossCauses = allLossCauses(connection),
             .trials = allTrials(connection),
             .checkSchedules = allCheckSchedules(connection),
-            .plans = allPlans(connection)};
+            .plans = allPlans(connection),
+            .ownBands = allOwnBands(connection)};
 }
 
 std::vector<core::BatchRecord> recordsIn(Connection& connection) {
@@ -68,6 +73,12 @@ std::vector<core::PhotoRecord> photosIn(Connection& connection) {
         photos.push_back({.photo = std::move(photo), .image = std::move(image)});
     }
     return photos;
+}
+
+std::vector<core::LoggerDay> loggerDaysIn(Connection& connection) {
+    std::vector<core::LoggerDay> days;
+    forEachLoggerDay(connection, [&](core::LoggerDay day) { days.push_back(std::move(day)); });
+    return days;
 }
 
 }  // namespace
@@ -143,7 +154,10 @@ core::Records Logbook::records() const {
                              .readings = allReadings(connection),
                              .care = allCare(connection),
                              .expenses = allExpenses(connection),
-                             .photos = photosIn(connection)};
+                             .photos = photosIn(connection),
+                             .mixes = allMixes(connection),
+                             .loggerDays = loggerDaysIn(connection),
+                             .loggerFormats = allLoggerFormats(connection)};
     });
 }
 

@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/writer.h"
 
-#include "db/inside.h"
-#include "db/new_id.h"
 #include "db/tables/batch_table.h"
-#include "db/tables/care_table.h"
 #include "db/tables/check_schedule_table.h"
 #include "db/tables/check_table.h"
 #include "db/tables/cutting_kind_table.h"
@@ -13,36 +10,18 @@
 #include "db/tables/loss_cause_table.h"
 #include "db/tables/medium_table.h"
 #include "db/tables/method_table.h"
+#include "db/tables/mix_table.h"
 #include "db/tables/photo_table.h"
-#include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
-#include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
 #include "db/tables/station_table.h"
 #include "db/tables/stock_plant_table.h"
 #include "db/tables/treatment_table.h"
 #include "db/tables/trial_batch_table.h"
 #include "db/tables/trial_table.h"
+#include "db/writer_rows.h"
 
 namespace db {
-
-namespace {
-
-template <class Thing>
-auto addThing(Connection& connection, Thing& thing) {
-    if (!thing.id.isSet()) thing.id.value = drawId();
-    insertRow(connection, thing);
-    return thing.id;
-}
-
-void requireFound(bool isFound) {
-    if (!isFound)
-        throw LogbookError(
-            "What was to be changed is no longer in the logbook; it may have been deleted in another window. Nothing "
-            "was changed.");
-}
-
-}  // namespace
 
 core::PlantId Writer::add(core::Plant plant) {
     return addThing(*inside_.connection, plant);
@@ -96,14 +75,6 @@ core::CheckScheduleId Writer::add(core::CheckSchedule schedule) {
     return addThing(*inside_.connection, schedule);
 }
 
-core::ReadingId Writer::add(core::Reading reading) {
-    return addThing(*inside_.connection, reading);
-}
-
-core::CareId Writer::add(core::Care care) {
-    return addThing(*inside_.connection, care);
-}
-
 core::PhotoId Writer::add(core::PhotoRecord photo) {
     if (!photo.photo.id.isSet()) photo.photo.id.value = drawId();
     insertRow(*inside_.connection, photo);
@@ -112,10 +83,6 @@ core::PhotoId Writer::add(core::PhotoRecord photo) {
 
 core::ExpenseId Writer::add(core::Expense expense) {
     return addThing(*inside_.connection, expense);
-}
-
-core::PlanId Writer::add(core::Plan plan) {
-    return addThing(*inside_.connection, plan);
 }
 
 void Writer::change(const core::LogbookFacts& facts) {
@@ -174,24 +141,12 @@ void Writer::change(const core::CheckSchedule& schedule) {
     requireFound(updateRow(*inside_.connection, schedule));
 }
 
-void Writer::change(const core::Reading& reading) {
-    requireFound(updateRow(*inside_.connection, reading));
-}
-
-void Writer::change(const core::Care& care) {
-    requireFound(updateRow(*inside_.connection, care));
-}
-
 void Writer::change(const core::Photo& photo) {
     requireFound(updateRow(*inside_.connection, photo));
 }
 
 void Writer::change(const core::Expense& expense) {
     requireFound(updateRow(*inside_.connection, expense));
-}
-
-void Writer::change(const core::Plan& plan) {
-    requireFound(updateRow(*inside_.connection, plan));
 }
 
 void Writer::remove(core::PlantId id) {
@@ -231,6 +186,7 @@ void Writer::remove(core::TrialId id) {
 }
 
 void Writer::remove(core::SessionId id) {
+    deleteMixesOf(*inside_.connection, id);
     requireFound(deleteRow(*inside_.connection, id));
 }
 
@@ -250,23 +206,11 @@ void Writer::remove(core::CheckScheduleId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
 
-void Writer::remove(core::ReadingId id) {
-    requireFound(deleteRow(*inside_.connection, id));
-}
-
-void Writer::remove(core::CareId id) {
-    requireFound(deleteRow(*inside_.connection, id));
-}
-
 void Writer::remove(core::PhotoId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
 
 void Writer::remove(core::ExpenseId id) {
-    requireFound(deleteRow(*inside_.connection, id));
-}
-
-void Writer::remove(core::PlanId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
 

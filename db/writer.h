@@ -29,6 +29,10 @@ class Writer {
     core::PhotoId add(core::PhotoRecord photo);
     core::ExpenseId add(core::Expense expense);
     core::PlanId add(core::Plan plan);
+    core::KeptMixId add(core::KeptMix mix);
+    core::OwnBandId add(core::OwnBand band);
+    core::LoggerFormatId add(core::LoggerFormat format);
+    void put(const core::LoggerDay& day);  // in place of what that day had
 
     void change(const core::LogbookFacts& facts);
     void change(const core::Plant& plant);
@@ -49,6 +53,9 @@ class Writer {
     void change(const core::Photo& photo);  // its day and caption
     void change(const core::Expense& expense);
     void change(const core::Plan& plan);
+    void change(const core::KeptMix& mix);
+    void change(const core::OwnBand& band);
+    void change(const core::LoggerFormat& format);
 
     // Children first, explicitly: there are no cascades.
     void remove(core::PlantId id);
@@ -60,15 +67,19 @@ class Writer {
     void remove(core::CuttingKindId id);
     void remove(core::LossCauseId id);
     void remove(core::TrialId id);
-    void remove(core::SessionId id);
-    void remove(core::BatchId id);  // with its checks, photos and expenses; what a trial dealt is to be stuck again
+    void remove(core::SessionId id);  // with its mixes
+    void remove(core::BatchId id);    // with its checks, photos and expenses; what a trial dealt is to be stuck again
     void remove(core::CheckId id);
     void remove(core::CheckScheduleId id);
     void remove(core::ReadingId id);
-    void remove(core::CareId id);
+    void remove(core::CareId id);  // with its mixes
     void remove(core::PhotoId id);
     void remove(core::ExpenseId id);
     void remove(core::PlanId id);
+    void remove(core::KeptMixId id);
+    void remove(core::OwnBandId id);
+    void remove(core::LoggerFormatId id);
+    void remove(core::StationId station, core::Quantity quantity, core::Date day);  // what a logger recorded
 
   private:
     friend class Logbook;

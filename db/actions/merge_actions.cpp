@@ -7,6 +7,7 @@
 #include "core/shelf_rules.h"
 #include "db/actions/ask_first.h"
 #include "db/actions/held_positions.h"
+#include "db/actions/moved_things.h"
 #include "db/inside.h"
 #include "db/tables/check_table.h"
 
@@ -145,7 +146,7 @@ std::string methodOf(const core::Station& station, const core::Shelves& shelves)
     return method == nullptr ? "a method that is gone" : method->name;
 }
 
-/// Batches, readings and care move to another station, where the batches must find room.
+/// Batches, readings, care and what loggers recorded move to another station, where the batches must find room.
 core::Refusals moveStation(const Logbook& logbook, Writer& writer, const core::Shelves& shelves, core::StationId goes,
                            core::StationId stays) {
     core::Refusals faults;
@@ -167,6 +168,7 @@ core::Refusals moveStation(const Logbook& logbook, Writer& writer, const core::S
         care.station = stays;
         writer.change(care);
     }
+    moveLoggerDays(logbook, writer, goes, stays);
     return faults;
 }
 
@@ -214,6 +216,7 @@ core::Result<Changes> mergePlants(Logbook& logbook, core::PlantId goes, core::Pl
                                writer.change(line.batch);
                            }
                            renameInPlans(writer, shelves, goes, stays);
+                           moveOwnBands(writer, shelves, goes, stays);
                            return renameInTrials(writer, shelves, [&](auto& named) {
                                renaming(&core::TrialBatch::plant, goes, stays)(named);
                                for (const auto& [from, to] : replaced)

@@ -11,7 +11,9 @@
 #include "db/tables/batch_table.h"
 #include "db/tables/care_table.h"
 #include "db/tables/check_table.h"
+#include "db/tables/logger_day_table.h"
 #include "db/tables/method_table.h"
+#include "db/tables/own_band_table.h"
 #include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
 #include "db/tables/reading_table.h"
@@ -73,6 +75,9 @@ std::string whatDiffers(const core::LogbookFacts& before, const core::LogbookFac
         {before.paper != after.paper, "paper"},
         {!(before.units == after.units), "units"},
         {before.currency != after.currency, "currency"},
+        {before.altitudeMetres != after.altitudeMetres, "altitude"},
+        {before.degreeDayBase != after.degreeDayBase, "base of degree-days"},
+        {before.falseAlarmRate != after.falseAlarmRate, "rate of false alarms"},
         {before.citation != after.citation, "citation"}};
     std::string what = "settings";
     int count = 0;
@@ -194,7 +199,7 @@ core::Result<Changes> keep(Logbook& logbook, const core::LogbookFacts& facts) {
 core::Result<Changes> remove(Logbook& logbook, core::PlantId id) {
     return removeThing(logbook, id, "plant", &core::Shelves::plants, true, [id](Connection& connection) {
         return hasBatches(connection, id) || hasStockPlants(connection, id) || hasDealt(connection, id) ||
-               hasPlans(connection, id);
+               hasPlans(connection, id) || hasOwnBands(connection, id);
     });
 }
 
@@ -213,7 +218,7 @@ core::Result<Changes> remove(Logbook& logbook, core::MethodId id) {
 core::Result<Changes> remove(Logbook& logbook, core::StationId id) {
     return removeThing(logbook, id, "station", &core::Shelves::stations, true, [id](Connection& connection) {
         return hasBatches(connection, id) || hasReadings(connection, id) || hasCare(connection, id) ||
-               hasDealt(connection, id);
+               hasLoggerDays(connection, id) || hasDealt(connection, id);
     });
 }
 

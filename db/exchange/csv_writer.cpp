@@ -42,6 +42,11 @@ CsvWriter& CsvWriter::figure(double figure) {
     return *this;
 }
 
+CsvWriter& CsvWriter::figure(std::optional<double> figure) {
+    cell(figure ? core::figureText(*figure) : "");
+    return *this;
+}
+
 CsvWriter& CsvWriter::truth(bool isTrue) {
     cell(isTrue ? "true" : "false");
     return *this;

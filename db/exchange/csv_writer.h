@@ -24,6 +24,7 @@ class CsvWriter {
     CsvWriter& number(long long number);
     CsvWriter& number(std::optional<int> number);
     CsvWriter& figure(double figure);
+    CsvWriter& figure(std::optional<double> figure);
     CsvWriter& truth(bool isTrue);
     void endRow();
 

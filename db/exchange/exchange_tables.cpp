@@ -3,6 +3,8 @@
 
 #include <cassert>
 
+#include "db/exchange/event_columns.h"
+
 namespace db {
 
 namespace {
@@ -28,7 +30,11 @@ constexpr Columns logbookColumns = {
      "that the grower reads: mS/cm, uS/cm, ppm500, ppm640 or ppm700; the tables have mS/cm"},
     {"volume_unit", CellKind::Text, false, "that the grower reads: L or gal (US)"},
     {"length_unit", CellKind::Text, false, "that the grower reads: mm or in"},
-    {"currency", CellKind::Text, false, "of expenses: three letters of ISO 4217"}};
+    {"currency", CellKind::Text, false, "of expenses: three letters of ISO 4217"},
+    {"altitude_m", CellKind::Figure, false, "of the bench above the sea, in metres"},
+    {"degree_day_base", CellKind::Figure, false, "in C; warmth below it doesn't count in degree-days"},
+    {"false_alarm_rate", CellKind::Figure, false,
+     "how often a batch may be pointed out by mere chance, 0.0001 to 0.5"}};
 
 constexpr Columns scheduleColumns = {
     {"check_schedule", CellKind::Text, true, "how often batches want a look"},
@@ -44,7 +50,8 @@ constexpr Columns plantColumns = {
     {"usual_rooting_days_high", CellKind::Count, false, "usual upper limit of days to root"},
     {"note", CellKind::Text, false, ""},
     {"is_retired", CellKind::Truth, false, "true: no longer offered for new batches"},
-    {"check_schedule", CellKind::Text, false, "empty: the method's, else the logbook's"}};
+    {"check_schedule", CellKind::Text, false, "empty: the method's, else the logbook's"},
+    {"is_edible", CellKind::Truth, false, "true: it or its fruit is eaten"}};
 
 constexpr Columns stockPlantColumns = {
     {"species", CellKind::Text, true, "of the plant"},
@@ -176,7 +183,8 @@ constexpr Columns batchTableColumns = {
     {"session", CellKind::Text, false, "its label in sessions.csv; empty: all that was stuck that day is one session"},
     {"closed_on", CellKind::Date, false, "closed by hand on this day"},
     {"close_reason", CellKind::Text, false, ""},
-    {"positions", CellKind::Text, false, "of its station where it stands, such as A1-A6, B2; empty: not recorded"}};
+    {"positions", CellKind::Text, false, "of its station where it stands, such as A1-A6, B2; empty: not recorded"},
+    {"licence", CellKind::Text, false, "or permission under which a protected plant was stuck"}};
 
 constexpr Columns checkColumns = {{"batch", CellKind::Text, true, "the batch's code"},
                                   {"checked_on", CellKind::Date, true, "the day of the look"},
@@ -185,40 +193,6 @@ constexpr Columns checkColumns = {{"batch", CellKind::Text, true, "the batch's c
                                   {"withdrawn", CellKind::Count, false, "newly taken away alive and unrooted"},
                                   {"cause", CellKind::Text, false, "of the loss; empty: not known"},
                                   {"note", CellKind::Text, false, ""}};
-
-constexpr Columns findingColumns = {
-    {"batch", CellKind::Text, true, "the batch's code"},
-    {"checked_on", CellKind::Date, true, "the day of a check in checks.csv, whose counts this is one of"},
-    {"position", CellKind::Text, true, "one of the batch's, such as A1"},
-    {"outcome", CellKind::Text, true, "rooted, lost or withdrawn"},
-    {"cause", CellKind::Text, false, "of the loss; empty: not known"}};
-
-constexpr Columns readingTableColumns = {
-    {"station", CellKind::Text, true, "where it was read"},
-    {"quantity", CellKind::Text, true, "what was read; its name sets the unit of the value"},
-    {"read_at", CellKind::Moment, true, "in UTC, such as 2026-03-14T10:42:05Z"},
-    {"value", CellKind::Figure, true,
-     "solution_ec in mS/cm, solution_ph, solution_temperature in C, dissolved_oxygen in mg/L, medium_temperature in C, "
-     "air_temperature in C, relative_humidity in %, light in umol/m2/s"},
-    {"note", CellKind::Text, false, ""}};
-
-constexpr Columns careTableColumns = {
-    {"station", CellKind::Text, true, "to which it was done"},
-    {"done_at", CellKind::Moment, true, "in UTC, such as 2026-03-14T10:42:05Z"},
-    {"kind", CellKind::Text, true, "topped up, solution changed, vented, misted, sprayed, pump on, pump off or other"},
-    {"note", CellKind::Text, false, "needed where the kind is other"}};
-
-constexpr Columns expenseTableColumns = {
-    {"batch", CellKind::Text, true, "the batch's code"},
-    {"spent_on", CellKind::Date, true, "the day"},
-    {"what", CellKind::Text, true, "what for"},
-    {"amount", CellKind::Figure, true, "in the currency of logbook.csv, to the hundredth"}};
-
-constexpr Columns photoTableColumns = {
-    {"batch", CellKind::Text, true, "the batch's code"},
-    {"taken_on", CellKind::Date, true, "the day"},
-    {"caption", CellKind::Text, false, ""},
-    {"file", CellKind::Text, true, "a JPEG or PNG of up to 4 MB, such as photos/0001.jpg"}};
 
 using References = ExchangeReference[];
 constexpr References plantReferences = {{"check_schedule", "check_schedules", "check_schedule"}};
@@ -242,6 +216,8 @@ constexpr References planReferences = {{"species cultivar", "plants", "species c
                                        {"method", "methods", "method"}};
 constexpr References ofAStation = {{"station", "stations", "station"}};
 constexpr References ofABatch = {{"batch", "batches", "batch"}};
+constexpr References mixReferences = {{"session", "sessions", "session"}, {"care", "care", "care"}};
+constexpr References bandReferences = {{"species cultivar", "plants", "species cultivar"}};
 
 constexpr ExchangeTable allTables[] = {
     {"logbook", "What the logbook says of itself: one row", false, "", logbookColumns, {}},
@@ -272,7 +248,11 @@ constexpr ExchangeTable allTables[] = {
     {"readings", "What was measured at stations", false, "", readingTableColumns, ofAStation},
     {"care", "What was done to stations", false, "", careTableColumns, ofAStation},
     {"expenses", "Money that went into single batches", false, "", expenseTableColumns, ofABatch},
-    {"photos", "Pictures of batches, in the folder photos", false, "file", photoTableColumns, ofABatch}};
+    {"photos", "Pictures of batches, in the folder photos", false, "file", photoTableColumns, ofABatch},
+    {"mixes", "Recipes as they were mixed, kept with a session or with care", false, "", mixColumns, mixReferences},
+    {"own_bands", "The grower's own bands", false, "", ownBandColumns, bandReferences},
+    {"logger", "What loggers recorded", false, "station quantity at", loggerColumns, ofAStation},
+    {"logger_formats", "How the columns of logger files are read", false, "name", loggerFormatColumns, {}}};
 
 }  // namespace
 

@@ -197,6 +197,7 @@ core::Batch BatchReading::batch() {
     batch.positions = core::tidyPositions(row.text("positions"));
     batch.block = row.text("block");
     batch.note = row.text("note");
+    batch.licence = row.text("licence");
     batch.closedOn = row.date("closed_on");
     batch.closeReason = row.text("close_reason");
     batch.treatment = treatment();

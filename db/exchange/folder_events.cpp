@@ -26,12 +26,10 @@ class EventReading {
           records_(records) {}
 
     void takeReading(TableRow& row);
-    void takeCare(TableRow& row);
     void takeExpense(TableRow& row);
     void takePhoto(TableRow& row);
 
   private:
-    core::StationId station(TableRow& row) const;
     /// Nothing where there is none; of a faulty one nothing more is said.
     const core::Batch* batch(TableRow& row) const;
     core::ImageBytes picture(TableRow& row) const;
@@ -43,13 +41,6 @@ class EventReading {
     core::Moment now_;
     core::Records& records_;
 };
-
-core::StationId EventReading::station(TableRow& row) const {
-    const std::string name = row.text("station");
-    if (const core::Station* known = shelves_.stations.find(name)) return known->id;
-    row.fault("station", "No station " + core::quotable(name) + " is in stations.csv or batches.csv.");
-    return {};
-}
 
 const core::Batch* EventReading::batch(TableRow& row) const {
     const std::string code = row.text("batch");
@@ -64,12 +55,8 @@ const core::Batch* EventReading::batch(TableRow& row) const {
 void EventReading::takeReading(TableRow& row) {
     core::Reading reading;
     reading.id.value = newId();
-    reading.station = station(row);
-    const std::string word = row.text("quantity");
-    if (const auto quantity = core::quantityFrom(word))
-        reading.quantity = *quantity;
-    else
-        row.fault("quantity", core::quotable(word) + " is no quantity that is known here, such as solution_ec.");
+    reading.station = stationIn(row, shelves_);
+    reading.quantity = quantityIn(row);
     reading.readAt = row.moment("read_at").value_or(core::Moment{});
     const std::optional<double> value = row.signedFigure("value");
     reading.note = row.text("note");
@@ -80,21 +67,6 @@ void EventReading::takeReading(TableRow& row) {
         row.fault(column.empty() ? "value" : column, refusal.sentence);
     }
     if (row.isSound()) records_.readings.push_back(std::move(reading));
-}
-
-void EventReading::takeCare(TableRow& row) {
-    core::Care care;
-    care.id.value = newId();
-    care.station = station(row);
-    care.doneAt = row.moment("done_at").value_or(core::Moment{});
-    const std::string word = row.text("kind");
-    if (const auto kind = core::careKindFrom(word))
-        care.kind = *kind;
-    else
-        row.fault("kind", core::quotable(word) + " is no care that is known here; other with a note is allowed.");
-    care.note = row.text("note");
-    if (row.isSound()) row.refuse(core::faultsIn(care, shelves_.shelves, now_));
-    if (row.isSound()) records_.care.push_back(std::move(care));
 }
 
 void EventReading::takeExpense(TableRow& row) {
@@ -154,6 +126,21 @@ void EventReading::takePhoto(TableRow& row) {
 
 }  // namespace
 
+core::StationId stationIn(TableRow& row, const FolderShelves& shelves) {
+    const std::string name = row.text("station");
+    if (const core::Station* known = shelves.stations.find(name)) return known->id;
+    row.fault("station", "No station " + core::quotable(name) + " is in stations.csv or batches.csv.");
+    return {};
+}
+
+core::Quantity quantityIn(TableRow& row) {
+    const std::string word = row.text("quantity");
+    const auto quantity = core::quantityFrom(word);
+    if (!quantity)
+        row.fault("quantity", core::quotable(word) + " is no quantity that is known here, such as solution_ec.");
+    return quantity.value_or(core::Quantity::SolutionEc);
+}
+
 void readEvents(const std::filesystem::path& folder, const FolderShelves& shelves, const FolderBatches& batches,
                 core::Date today, core::Records& records, FaultList& faults, const std::stop_token& stop) {
     EventReading reading(folder, shelves, batches, today, records);
@@ -163,7 +150,6 @@ void readEvents(const std::filesystem::path& folder, const FolderShelves& shelve
         });
     };
     table("readings", &EventReading::takeReading);
-    table("care", &EventReading::takeCare);
     table("expenses", &EventReading::takeExpense);
     table("photos", &EventReading::takePhoto);
 }

@@ -46,7 +46,10 @@ core::LogbookFacts factsIn(TableRow& row) {
             .interval = textOr("interval", usual.interval),
             .units = unitsOf(row),
             .currency = textOr("currency", usual.currency),
-            .citation = row.text("citation")};
+            .citation = row.text("citation"),
+            .altitudeMetres = row.signedFigure("altitude_m").value_or(usual.altitudeMetres),
+            .degreeDayBase = row.signedFigure("degree_day_base").value_or(usual.degreeDayBase),
+            .falseAlarmRate = row.figure("false_alarm_rate").value_or(usual.falseAlarmRate)};
 }
 
 }  // namespace db

@@ -102,7 +102,8 @@ void readPlants(const ShelfReading& reading) {
                           .usualRootingDaysHigh = {},
                           .checkSchedule = scheduleNamedBy(row, into),
                           .note = row.text("note"),
-                          .isRetired = row.truth("is_retired")};
+                          .isRetired = row.truth("is_retired"),
+                          .isEdible = row.truth("is_edible")};
         if (const auto days = row.count("usual_rooting_days_high"))
             plant.usualRootingDaysHigh = static_cast<int>(*days);
         const std::string key = plantKey(plant.botanicalName, plant.cultivar);

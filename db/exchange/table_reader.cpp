@@ -84,7 +84,14 @@ constexpr FieldColumn fieldColumns[] = {{"botanical_name", "species"},
                                         {"needed_by", "need_by"},
                                         {"of_100_potted,_live", "potted_live_percent"},
                                         {"days_of_hardening", "hardening_days"},
-                                        {"days_of_growing_on", "potting_days"}};
+                                        {"days_of_growing_on", "potting_days"},
+                                        {"altitude_in_m", "altitude_m"},
+                                        {"base_of_degree-days_in_c", "degree_day_base"},
+                                        {"rate_of_false_alarms", "false_alarm_rate"},
+                                        {"band", "low"},
+                                        {"kept_with", "session"},
+                                        {"heading_of_the_file", "header"},
+                                        {"columns_of_the_file", "mapping"}};
 
 std::vector<std::string> headingOf(const CsvRow& row) {
     std::vector<std::string> heading;

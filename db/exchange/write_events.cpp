@@ -5,20 +5,12 @@
 #include <tuple>
 #include <unordered_map>
 
+#include "db/exchange/in_order.h"
 #include "db/logbook_error.h"
 
 namespace db {
 
 namespace {
-
-/// In an order that comes from what is in them, not from ids, so that a copy of the logbook gives the same file.
-template <class Thing, class Key>
-std::vector<const Thing*> inOrderOf(const std::vector<Thing>& things, const Key& key) {
-    std::vector<const Thing*> sorted;
-    for (const Thing& thing : things) sorted.push_back(&thing);
-    std::ranges::stable_sort(sorted, [&](const Thing* a, const Thing* b) { return key(*a) < key(*b); });
-    return sorted;
-}
 
 using Codes = std::unordered_map<std::int64_t, std::string>;
 
@@ -61,22 +53,6 @@ void writeReadings(const core::Records& records, const TableFiles& files) {
                 .text(core::isoText(reading->readAt))
                 .figure(reading->value)
                 .text(reading->note)
-                .endRow();
-    });
-}
-
-void writeCare(const core::Records& records, const TableFiles& files) {
-    const ById station(records.shelves.stations);
-    const auto all = inOrderOf(records.care, [&](const core::Care& care) {
-        return std::tuple(care.doneAt, std::string_view(station(care.station).name), care.kind,
-                          std::string_view(care.note));
-    });
-    files.table("care", [&](CsvWriter& csv) {
-        for (const core::Care* care : all)
-            csv.text(station(care->station).name)
-                .text(core::isoText(care->doneAt))
-                .text(core::wordFor(care->kind))
-                .text(care->note)
                 .endRow();
     });
 }
@@ -136,7 +112,6 @@ void writeEvents(const core::Records& records, const TableFiles& files) {
     const Codes codes = codesOf(records);
     writeFindings(records, files);
     writeReadings(records, files);
-    writeCare(records, files);
     writeExpenses(records, codes, files);
     writePhotos(records, codes, files);
 }

@@ -9,6 +9,7 @@
 #include "db/exchange/data_package.h"
 #include "db/exchange/exchange_text.h"
 #include "db/exchange/table_files.h"
+#include "db/exchange/write_conditions.h"
 #include "db/exchange/write_events.h"
 #include "db/exchange/write_trials.h"
 
@@ -39,7 +40,7 @@ class FolderWriter {
     ById<core::CheckSchedule> schedule_{shelves_.checkSchedules};
     ById<core::Plant> plant_{shelves_.plants};
     ById<core::Method> method_{shelves_.methods};
-    std::unordered_map<std::int64_t, std::string> sessionLabel_;
+    SessionLabels sessionLabel_;
 };
 
 void FolderWriter::write() {
@@ -54,6 +55,7 @@ void FolderWriter::write() {
     writeChecks();
     writeTrials(records_, files_);
     writeEvents(records_, files_);
+    writeConditions(records_, sessionLabel_, files_);
 }
 
 void FolderWriter::writeShelves() const {
@@ -64,6 +66,7 @@ void FolderWriter::writeShelves() const {
         csv.truth(facts.isInvented).text(facts.citation).text(facts.interval);
         csv.text(core::wordFor(facts.units.temperature)).text(core::wordFor(facts.units.ec));
         csv.text(core::wordFor(facts.units.volume)).text(core::wordFor(facts.units.length)).text(facts.currency);
+        csv.figure(facts.altitudeMetres).figure(facts.degreeDayBase).figure(facts.falseAlarmRate);
         csv.endRow();
     });
     files_.table("methods", [&](CsvWriter& csv) {
@@ -101,6 +104,7 @@ void FolderWriter::writePlants() const {
                 .text(plant.note)
                 .truth(plant.isRetired)
                 .text(schedule_(plant.checkSchedule).name)
+                .truth(plant.isEdible)
                 .endRow();
     });
     // Labels repeat from plant to plant, so a logbook has them in the order of ids, which a copy doesn't share.
@@ -220,7 +224,7 @@ void FolderWriter::writeBatches() const {
             csv.number(batch.stuck).text(trial(batch.trial).name).text(batch.block).text(batch.note);
             csv.text(label == sessionLabel_.end() ? std::string() : label->second);
             csv.text(batch.closedOn ? core::isoText(*batch.closedOn) : std::string()).text(batch.closeReason);
-            csv.text(batch.positions).endRow();
+            csv.text(batch.positions).text(batch.licence).endRow();
         }
     });
 }

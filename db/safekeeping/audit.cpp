@@ -9,7 +9,11 @@
 #include "db/tables/care_table.h"
 #include "db/tables/check_schedule_table.h"
 #include "db/tables/expense_table.h"
+#include "db/tables/logger_day_table.h"
+#include "db/tables/logger_format_table.h"
 #include "db/tables/medium_table.h"
+#include "db/tables/mix_table.h"
+#include "db/tables/own_band_table.h"
 #include "db/tables/photo_table.h"
 #include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
@@ -46,6 +50,10 @@ std::vector<std::string> writtenFromNowhere(Connection& connection) {
     require(allCare(connection), "entries of care");
     require(allPhotos(connection), "photos");
     require(allExpenses(connection), "expenses");
+    require(allMixes(connection), "mixes");
+    require(allOwnBands(connection), "bands");
+    require(allLoggerSpans(connection), "values of loggers");
+    require(allLoggerFormats(connection), "formats of loggers");
     return sentences;
 }
 

@@ -6,6 +6,7 @@
 #include "core/batch/batch_rules.h"
 #include "core/batch/check_rules.h"
 #include "core/batch/position_rules.h"
+#include "core/climate/own_band_rules.h"
 #include "core/event_rules.h"
 #include "core/planning/plan_rules.h"
 #include "core/shelf_rules.h"
@@ -16,6 +17,9 @@
 #include "db/tables/batch_table.h"
 #include "db/tables/care_table.h"
 #include "db/tables/expense_table.h"
+#include "db/tables/logger_day_table.h"
+#include "db/tables/logger_format_table.h"
+#include "db/tables/mix_table.h"
 #include "db/tables/photo_table.h"
 #include "db/tables/reading_table.h"
 #include "db/transaction.h"
@@ -40,6 +44,7 @@ class Verifying {
             verifyShelves();
             verifyBatches();
             verifyEvents(connection);
+            verifyConditions(connection);
             verifyHistory(connection, inside.schemaVersion);
         });
         return std::move(verification_);
@@ -78,6 +83,7 @@ class Verifying {
         each(shelves_.trials, "A trial");
         each(shelves_.checkSchedules, "A check schedule");
         each(shelves_.plans, "A plan");
+        each(shelves_.ownBands, "A band");
         for (const core::Session& session : logbook_.sessions())
             faults("The session of " + core::isoText(session.date), core::faultsIn(session, today_));
     }
@@ -124,6 +130,18 @@ class Verifying {
         for (const core::Expense& expense : allExpenses(connection))
             if (const auto batch = batchIn(connection, expense.batch))
                 faults("An expense for " + batch->code, core::faultsIn(expense, *batch, today_));
+    }
+
+    void verifyConditions(Connection& connection) {
+        const core::Moment now = std::chrono::sys_days(today_) + std::chrono::days(1);
+        for (const core::KeptMix& mix : allMixes(connection))
+            faults("A mix of " + core::isoText(mix.madeAt), core::faultsIn(mix, now));
+        const std::vector<core::LoggerFormat> formats = allLoggerFormats(connection);
+        for (const core::LoggerFormat& format : formats) faults("A logger format", core::faultsIn(format, formats));
+        for (std::string& sentence : faultsInLoggerDays(connection)) fault(std::move(sentence));
+        for (const core::LoggerSpan& span : allLoggerSpans(connection))
+            if (std::chrono::sys_days(span.lastDay) > now)
+                fault("What a logger recorded reaches to " + core::isoText(span.lastDay) + ", which is still to come.");
     }
 
     /// Changesets of the present schema are walked whole; those that a migration has sealed are never applied again.

@@ -8,13 +8,13 @@ namespace db {
 namespace {
 
 constexpr const char* insertCare = R"(
-    INSERT INTO care (id, station_id, done_at, kind, note)
-    VALUES (?1, ?2, ?3, ?4, ?5))";
+    INSERT INTO care (id, station_id, done_at, kind, note, litres)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6))";
 constexpr const char* updateCare = R"(
-    UPDATE care SET station_id = ?2, done_at = ?3, kind = ?4, note = ?5
+    UPDATE care SET station_id = ?2, done_at = ?3, kind = ?4, note = ?5, litres = ?6
     WHERE id = ?1)";
 constexpr const char* deleteCareRow = "DELETE FROM care WHERE id = ?1";
-constexpr char careColumns[] = "SELECT id, station_id, done_at, kind, note FROM care";
+constexpr char careColumns[] = "SELECT id, station_id, done_at, kind, note, litres FROM care";
 constexpr auto selectCareRow = joined(careColumns, " WHERE id = ?1");
 constexpr auto selectCare = joined(careColumns, " ORDER BY done_at, id");
 constexpr auto selectCareOf =
@@ -27,11 +27,13 @@ core::Care careFrom(const Query& row) {
             .station = row.id<core::StationId>(1),
             .doneAt = core::momentFromIso(row.text(2)).value_or(core::Moment{}),
             .kind = core::careKindFrom(row.text(3)).value_or(core::CareKind::Other),
-            .note = row.text(4)};
+            .note = row.text(4),
+            .litres = row.isNull(5) ? std::optional<double>() : row.real(5)};
 }
 
 int runCare(Connection& connection, const char* sql, const core::Care& care) {
-    return connection.run(sql, care.id, care.station, core::isoText(care.doneAt), core::wordFor(care.kind), care.note);
+    return connection.run(sql, care.id, care.station, core::isoText(care.doneAt), core::wordFor(care.kind), care.note,
+                          care.litres);
 }
 
 }  // namespace

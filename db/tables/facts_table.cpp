@@ -9,16 +9,19 @@ namespace {
 
 constexpr const char* insertFacts = R"(
     INSERT INTO facts (id, name, grower, root_length_mm, check_every_days, first_check_after_days, horizon_day, level, paper,
-                       is_invented, citation, interval, temperature_unit, ec_unit, volume_unit, length_unit, currency)
-    VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16))";
+                       is_invented, citation, interval, temperature_unit, ec_unit, volume_unit, length_unit, currency,
+                       altitude_m, degree_day_base, false_alarm_rate)
+    VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19))";
 constexpr const char* updateFacts = R"(
     UPDATE facts SET name = ?1, grower = ?2, root_length_mm = ?3, check_every_days = ?4, first_check_after_days = ?5,
                      horizon_day = ?6, level = ?7, paper = ?8, is_invented = ?9, citation = ?10,
-                     interval = ?11, temperature_unit = ?12, ec_unit = ?13, volume_unit = ?14, length_unit = ?15, currency = ?16
+                     interval = ?11, temperature_unit = ?12, ec_unit = ?13, volume_unit = ?14, length_unit = ?15, currency = ?16,
+                     altitude_m = ?17, degree_day_base = ?18, false_alarm_rate = ?19
     WHERE id = 1)";
 constexpr const char* selectFacts = R"(
     SELECT name, grower, root_length_mm, check_every_days, first_check_after_days, horizon_day, level, paper, is_invented, citation,
-           interval, temperature_unit, ec_unit, volume_unit, length_unit, currency
+           interval, temperature_unit, ec_unit, volume_unit, length_unit, currency, altitude_m, degree_day_base,
+           false_alarm_rate
     FROM facts WHERE id = 1)";
 
 int runFacts(Connection& connection, const char* sql, const core::LogbookFacts& facts) {
@@ -26,7 +29,8 @@ int runFacts(Connection& connection, const char* sql, const core::LogbookFacts& 
                           facts.firstCheckAfterDays, facts.horizonDay, facts.level, facts.paper, facts.isInvented,
                           facts.citation, facts.interval, core::wordFor(facts.units.temperature),
                           core::wordFor(facts.units.ec), core::wordFor(facts.units.volume),
-                          core::wordFor(facts.units.length), facts.currency);
+                          core::wordFor(facts.units.length), facts.currency, facts.altitudeMetres, facts.degreeDayBase,
+                          facts.falseAlarmRate);
 }
 
 /// The table's CHECKs let no other words in.
@@ -63,7 +67,10 @@ core::LogbookFacts factsOf(Connection& connection) {
             .interval = row.text(10),
             .units = unitsFrom(row),
             .currency = row.text(15),
-            .citation = row.text(9)};
+            .citation = row.text(9),
+            .altitudeMetres = row.real(16),
+            .degreeDayBase = row.real(17),
+            .falseAlarmRate = row.real(18)};
 }
 
 }  // namespace db

@@ -6,15 +6,17 @@ namespace db {
 namespace {
 
 constexpr const char* insertPlant = R"(
-    INSERT INTO plants (id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired, check_schedule_id)
-    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9))";
+    INSERT INTO plants (id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired, check_schedule_id,
+                        is_edible)
+    VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10))";
 constexpr const char* updatePlant = R"(
     UPDATE plants SET botanical_name = ?2, cultivar = ?3, common_name = ?4, is_protected = ?5, usual_rooting_days_high = ?6,
-                      note = ?7, is_retired = ?8, check_schedule_id = ?9
+                      note = ?7, is_retired = ?8, check_schedule_id = ?9, is_edible = ?10
     WHERE id = ?1)";
 constexpr const char* deletePlant = "DELETE FROM plants WHERE id = ?1";
 constexpr const char* selectPlants = R"(
-    SELECT id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired, check_schedule_id
+    SELECT id, botanical_name, cultivar, common_name, is_protected, usual_rooting_days_high, note, is_retired, check_schedule_id,
+           is_edible
     FROM plants ORDER BY botanical_name COLLATE NOCASE, cultivar COLLATE NOCASE, id)";
 
 constexpr const char* findPlantWithSchedule = "SELECT id FROM plants WHERE check_schedule_id = ?1 LIMIT 1";
@@ -28,12 +30,13 @@ core::Plant plantFrom(const Query& row) {
             .usualRootingDaysHigh = row.optionalNumber(5),
             .checkSchedule = row.id<core::CheckScheduleId>(8),
             .note = row.text(6),
-            .isRetired = row.truth(7)};
+            .isRetired = row.truth(7),
+            .isEdible = row.truth(9)};
 }
 
 int runPlant(Connection& connection, const char* sql, const core::Plant& plant) {
     return connection.run(sql, plant.id, plant.botanicalName, plant.cultivar, plant.commonName, plant.isProtected,
-                          plant.usualRootingDaysHigh, plant.note, plant.isRetired, plant.checkSchedule);
+                          plant.usualRootingDaysHigh, plant.note, plant.isRetired, plant.checkSchedule, plant.isEdible);
 }
 
 }  // namespace

@@ -27,7 +27,8 @@ constexpr auto selectNewest = joined(readingColumns, R"(
           FROM stations s CROSS JOIN (SELECT 'solution_ec' AS word UNION ALL SELECT 'solution_ph'
                UNION ALL SELECT 'solution_temperature' UNION ALL SELECT 'dissolved_oxygen'
                UNION ALL SELECT 'medium_temperature' UNION ALL SELECT 'air_temperature'
-               UNION ALL SELECT 'relative_humidity' UNION ALL SELECT 'light') q) newest ON newest.reading = r.id
+               UNION ALL SELECT 'relative_humidity' UNION ALL SELECT 'light'
+               UNION ALL SELECT 'leaf_temperature') q) newest ON newest.reading = r.id
     ORDER BY r.station_id, r.quantity)");
 constexpr const char* findReadingOf = "SELECT id FROM readings WHERE station_id = ?1 LIMIT 1";
 
