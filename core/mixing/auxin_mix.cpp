@@ -193,4 +193,27 @@ Result<DipNeeded> dipNeeded(const DipAmount& question) {
     return needed;
 }
 
+Refusals faultsIn(const AuxinConversion& question) {
+    Refusals faults;
+    collect(faults, faultBetween("Strength", question.given.milligramsPerLitre, 0, mostAuxin, "mg/L"));
+    return faults;
+}
+
+Result<CountedAuxin> countOtherWay(const AuxinConversion& question) {
+    if (Refusals faults = faultsIn(question); !faults.empty()) return refused(std::move(faults));
+    const bool isSalt = question.given.form == AuxinForm::Salt;
+    CountedAuxin counted{.question = question};
+    counted.same = *countedAs(isSalt ? AuxinForm::Acid : AuxinForm::Salt, question.kind, question.given);
+    counted.percent = *percentFromMilligrams(question.given.milligramsPerLitre);
+    noteForms(counted.notes, question.kind, AuxinForm::Acid, AuxinForm::Salt);
+    const std::string equivalent = briefText(acidEquivalent(question.kind));
+    counted.notes.workings.push_back(
+        {.formula = isSalt ? "as acid = as salt x acid in the salt" : "as salt = as acid / acid in the salt",
+         .withNumbers = briefText(question.given.milligramsPerLitre) + (isSalt ? " x " : " / ") + equivalent + " = " +
+                        briefText(counted.same.milligramsPerLitre) + " mg/L",
+         .source = atomicMassesSource});
+    finishAuxinNotes(counted.notes);
+    return counted;
+}
+
 }  // namespace core

@@ -99,6 +99,24 @@ struct DipNeeded {
 /// The larger of cuttings x each and the least that can be dipped into. Source: common practice, no source.
 [[nodiscard]] Result<DipNeeded> dipNeeded(const DipAmount& question);
 
+/// The same auxin as acid and as potassium salt, and in per cent.
+struct AuxinConversion {
+    AuxinKind kind{AuxinKind::Iba};
+    AuxinStrength given{};
+};
+
+struct CountedAuxin {
+    AuxinConversion question{};
+    AuxinStrength same{};  // counted the other way
+    double percent{};      // of what was given
+    MixNotes notes{};
+};
+
+/// Strength 0 to 100 000 mg/L.
+[[nodiscard]] Refusals faultsIn(const AuxinConversion& question);
+/// countedAs() and percentFromMilligrams(), with the sum.
+[[nodiscard]] Result<CountedAuxin> countOtherWay(const AuxinConversion& question);
+
 /// That a solution ages, for every answer of these. Source: FAO document AD224E, section 10.
 [[nodiscard]] std::string auxinShelfLife();
 

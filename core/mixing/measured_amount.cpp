@@ -17,11 +17,13 @@ constexpr double tooFarOff = 0.05;
 
 }  // namespace
 
-Refusals faultsIn(const MeasuringTools& tools) {
+Refusals faultsIn(const MeasuringTools& tools, const DisplayUnits& units) {
     Refusals faults;
     collect(faults, faultBetween("Step of the scale", tools.scale, finestStep, coarsestStep, "g"));
     collect(faults, faultBetween("Step of the syringe", tools.syringe, finestStep, coarsestStep, "mL"));
-    collect(faults, faultBetween("Step of the jug", tools.jug, finestStep, coarsestStep, "L"));
+    collect(faults,
+            faultBetween("Step of the jug", shownVolume(tools.jug, units.volume), shownVolume(finestStep, units.volume),
+                         shownVolume(coarsestStep, units.volume), std::string(wordFor(units.volume))));
     return faults;
 }
 

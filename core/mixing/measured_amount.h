@@ -7,6 +7,7 @@
 #include <string>
 
 #include "core/result.h"
+#include "core/units/display_units.h"
 
 namespace core {
 
@@ -33,7 +34,7 @@ struct MeasuredAmount {
     [[nodiscard]] double offBy() const { return exact == 0 ? 0 : measured / exact - 1; }
 };
 
-[[nodiscard]] Refusals faultsIn(const MeasuringTools& tools);
+[[nodiscard]] Refusals faultsIn(const MeasuringTools& tools, const DisplayUnits& units = {});
 /// "g", "mL", "L"
 [[nodiscard]] const char* unitOf(AmountUnit unit);
 [[nodiscard]] double stepOf(const MeasuringTools& tools, AmountUnit unit);

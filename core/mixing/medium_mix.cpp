@@ -42,16 +42,16 @@ Working componentWorking(const MediumQuestion& question, const ComponentAmount& 
 
 }  // namespace
 
-Refusals faultsIn(const MediumQuestion& question) {
+Refusals faultsIn(const MediumQuestion& question, const DisplayUnits& units) {
     constexpr double mostLoss = 60;
-    Refusals faults = faultsIn(question.tools);
+    Refusals faults = faultsIn(question.tools, units);
     const int count = static_cast<int>(std::min<std::size_t>(question.components.size(), mostComponents + 1));
     collect(faults, faultInWhole("Number of components", count, 1, mostComponents));
     for (const MediumComponent& component : question.components) {
         collect(faults, faultInName("Component", component.name));
         collect(faults, faultAboveNothing("Parts of " + quotable(component.name), component.parts, mostParts, ""));
     }
-    collect(faults, faultAboveNothing("Volume", question.litres, mostLitres, "L"));
+    collect(faults, faultInVolume("Volume", question.litres, units));
     collect(faults, faultBetween("Loss in mixing", question.lossPercent, 0, mostLoss, "%"));
     return faults;
 }

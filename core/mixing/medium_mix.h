@@ -9,6 +9,7 @@
 #include "core/medium/medium.h"
 #include "core/mixing/mix_notes.h"
 #include "core/result.h"
+#include "core/units/display_units.h"
 
 namespace core {
 
@@ -32,7 +33,8 @@ struct MixedMedium {
 };
 
 /// 1 to 20 components, each with a name and parts above 0 to 1000; litres above 0 to 100 000; loss 0 to 60 %.
-[[nodiscard]] Refusals faultsIn(const MediumQuestion& question);
+/// Worded in the grower's units.
+[[nodiscard]] Refusals faultsIn(const MediumQuestion& question, const DisplayUnits& units = {});
 /// Domain    faultsIn() finds nothing.
 /// Returns   component = litres x parts / all parts / (1 - loss), rounded up so that it is enough.
 /// Accuracy  1e-15 relative, of the sum; the loss of a mix is known to some per cent.

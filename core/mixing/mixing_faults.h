@@ -6,6 +6,7 @@
 #include <string>
 
 #include "core/field_faults.h"
+#include "core/units/display_units.h"
 #include "core/working.h"
 
 namespace core {
@@ -36,6 +37,31 @@ inline constexpr double mostCelsius = 60;
                                                          double high, const std::string& unit) {
     if (value >= low && value <= high) return {};
     return outOfRange(field, enteredText(value), briefText(low) + " to " + withUnitBehind(briefText(high), unit));
+}
+
+/// "1.5 mS/cm", in the grower's unit.
+[[nodiscard]] inline std::string ecText(double ec, const DisplayUnits& units) {
+    return briefText(shownValue(ec, Quantity::SolutionEc, units)) + ' ' + unitText(Quantity::SolutionEc, units);
+}
+
+/// 0 to 20 mS/cm, worded in the grower's unit.
+[[nodiscard]] inline std::optional<Refusal> faultInEc(const std::string& field, double ec, const DisplayUnits& units) {
+    return faultBetween(field, shownValue(ec, Quantity::SolutionEc, units), 0,
+                        shownValue(mostEc, Quantity::SolutionEc, units), unitText(Quantity::SolutionEc, units));
+}
+
+/// The same where nothing is not allowed either.
+[[nodiscard]] inline std::optional<Refusal> faultInFullEc(const std::string& field, double ec,
+                                                          const DisplayUnits& units) {
+    return faultAboveNothing(field, shownValue(ec, Quantity::SolutionEc, units),
+                             shownValue(mostEc, Quantity::SolutionEc, units), unitText(Quantity::SolutionEc, units));
+}
+
+/// Above 0 up to `most` L, worded in the grower's unit.
+[[nodiscard]] inline std::optional<Refusal> faultInVolume(const std::string& field, double litres,
+                                                          const DisplayUnits& units, double most = mostLitres) {
+    return faultAboveNothing(field, shownVolume(litres, units.volume), shownVolume(most, units.volume),
+                             std::string(wordFor(units.volume)));
 }
 
 }  // namespace core

@@ -16,7 +16,8 @@ std::string feedPartName(const FeedPart& part, std::size_t place) {
     return part.name.empty() ? "Part " + std::to_string(place + 1) : part.name;
 }
 
-Refusals faultsInParts(const std::vector<FeedPart>& parts, double most, const std::string& perWhat) {
+/// `perUnit` is what a dose in a litre is in the grower's unit, "/L" or "/gal"; amounts that went in have none.
+Refusals faultsInParts(const std::vector<FeedPart>& parts, double most, double perUnit, const std::string& unitBehind) {
     Refusals faults;
     if (parts.empty() || parts.size() > mostFeedParts)
         faults.push_back(outOfRange("Number of parts", std::to_string(parts.size()), rangeText(1, mostFeedParts)));
@@ -25,8 +26,8 @@ Refusals faultsInParts(const std::vector<FeedPart>& parts, double most, const st
         collect(faults, faultInLine("Name of a part", parts[i].name));
         if (parts[i].unit == AmountUnit::Litres)
             faults.push_back(outOfRange("Unit of " + quotable(name), "L", "g or mL"));
-        collect(faults,
-                faultAboveNothing(quotable(name), parts[i].fullPerLitre, most, unitOf(parts[i].unit) + perWhat));
+        collect(faults, faultAboveNothing(quotable(name), parts[i].fullPerLitre * perUnit, most * perUnit,
+                                          unitOf(parts[i].unit) + unitBehind));
     }
     return faults;
 }
@@ -75,14 +76,15 @@ void noteMixing(NutrientDose& dose) {
 
 }  // namespace
 
-Refusals faultsIn(const NutrientQuestion& question) {
+Refusals faultsIn(const NutrientQuestion& question, const DisplayUnits& units) {
     Refusals faults;
-    collect(faults, faultAboveNothing("Volume", question.litres, mostLitres, "L"));
-    collect(faults, faultBetween("EC wanted", question.targetEc, 0, mostEc, "mS/cm"));
-    collect(faults, faultBetween("EC of the water", question.waterEc, 0, mostEc, "mS/cm"));
-    collect(faults, faultAboveNothing("EC at full strength", question.fullEc, mostEc, "mS/cm"));
-    appendFaults(faults, faultsInParts(question.parts, mostFullDose, "/L"));
-    appendFaults(faults, faultsIn(question.tools));
+    collect(faults, faultInVolume("Volume", question.litres, units));
+    collect(faults, faultInEc("EC wanted", question.targetEc, units));
+    collect(faults, faultInEc("EC of the water", question.waterEc, units));
+    collect(faults, faultInFullEc("EC at full strength", question.fullEc, units));
+    appendFaults(faults, faultsInParts(question.parts, mostFullDose, storedVolume(1, units.volume),
+                                       '/' + std::string(wordFor(units.volume))));
+    appendFaults(faults, faultsIn(question.tools, units));
     return faults;
 }
 
@@ -111,18 +113,21 @@ Result<NutrientDose> nutrientDose(const NutrientQuestion& question) {
     return dose;
 }
 
-Refusals faultsIn(const NutrientReading& question) {
+Refusals faultsIn(const NutrientReading& question, const DisplayUnits& units) {
     constexpr double finest = 0.001, coarsest = 1;
     Refusals faults;
-    collect(faults, faultAboveNothing("Volume", question.litres, mostLitres, "L"));
-    collect(faults, faultBetween("EC read", question.readEc, 0, mostEc, "mS/cm"));
-    collect(faults, faultBetween("EC of the water", question.waterEc, 0, mostEc, "mS/cm"));
+    collect(faults, faultInVolume("Volume", question.litres, units));
+    collect(faults, faultInEc("EC read", question.readEc, units));
+    collect(faults, faultInEc("EC of the water", question.waterEc, units));
     if (faults.empty() && question.readEc <= question.waterEc)
-        faults.push_back(outOfRange("EC read", briefText(question.readEc) + " mS/cm",
-                                    "more than the " + briefText(question.waterEc) + " mS/cm of the water"));
-    if (question.fullEc) collect(faults, faultAboveNothing("EC at full strength", *question.fullEc, mostEc, "mS/cm"));
-    collect(faults, faultBetween("Step of the meter", question.meterStep, finest, coarsest, "mS/cm"));
-    appendFaults(faults, faultsInParts(question.parts, mostFeedAmount, ""));
+        faults.push_back(outOfRange("EC read", ecText(question.readEc, units),
+                                    "more than the " + ecText(question.waterEc, units) + " of the water"));
+    if (question.fullEc) collect(faults, faultInFullEc("EC at full strength", *question.fullEc, units));
+    collect(faults,
+            faultBetween("Step of the meter", shownValue(question.meterStep, Quantity::SolutionEc, units),
+                         shownValue(finest, Quantity::SolutionEc, units),
+                         shownValue(coarsest, Quantity::SolutionEc, units), unitText(Quantity::SolutionEc, units)));
+    appendFaults(faults, faultsInParts(question.parts, mostFeedAmount, 1, ""));
     return faults;
 }
 

@@ -10,6 +10,7 @@
 #include "core/mixing/feeding_bands.h"
 #include "core/mixing/mix_notes.h"
 #include "core/result.h"
+#include "core/units/display_units.h"
 
 namespace core {
 
@@ -52,7 +53,8 @@ struct NutrientDose {
 };
 
 /// Litres above 0 to 100 000, EC 0 to 20 mS/cm (full strength above 0), one to six parts in g or mL, each above 0 to 1000 in a litre.
-[[nodiscard]] Refusals faultsIn(const NutrientQuestion& question);
+/// Worded in the grower's units.
+[[nodiscard]] Refusals faultsIn(const NutrientQuestion& question, const DisplayUnits& units = {});
 
 /// The same share of every part's full dose.
 ///
@@ -93,7 +95,8 @@ struct LearntNutrient {
 };
 
 /// As for NutrientQuestion, with amounts above 0 to a million, a read EC above the water's, a meter's step of 0.001 to 1 mS/cm.
-[[nodiscard]] Refusals faultsIn(const NutrientReading& question);
+/// Worded in the grower's units.
+[[nodiscard]] Refusals faultsIn(const NutrientReading& question, const DisplayUnits& units = {});
 
 /// Domain    faultsIn() finds nothing; the water's own EC is needed: without it a tub can't be turned into a recipe.
 /// Returns   full dose = amount / litres x full / (read - water). The limits let either reading be half a step of the meter off;

@@ -163,11 +163,11 @@ Refusals faultsInDirection(const PhQuestion& question) {
 
 }  // namespace
 
-Refusals faultsIn(const PhQuestion& question) {
+Refusals faultsIn(const PhQuestion& question, const DisplayUnits& units) {
     constexpr double lowestNow = 4, highestNow = 10, lowestWanted = 5, highestWanted = 8.5;
     Refusals faults = faultsIn(question.tools);
     for (Refusal& fault : faultsIn(question.reagent)) faults.push_back(std::move(fault));
-    collect(faults, faultAboveNothing("Volume", question.litres, mostLitres, "L"));
+    collect(faults, faultInVolume("Volume", question.litres, units));
     collect(faults, faultBetween("pH now", question.fromPh, lowestNow, highestNow, ""));
     collect(faults, faultBetween("pH wanted", question.toPh, lowestWanted, highestWanted, ""));
     if (const auto carbonate = totalCarbonate(question.alkalinity, question.fromPh); !carbonate && faults.empty())

@@ -7,6 +7,7 @@
 #include "core/mixing/mix_notes.h"
 #include "core/mixing/reagent.h"
 #include "core/result.h"
+#include "core/units/display_units.h"
 
 namespace core {
 
@@ -43,7 +44,8 @@ struct PhShift {
 
 /// Litres above 0 to 100 000; alkalinity 0 to 20 meq/L and possible at the pH now; pH now 4 to 10; pH wanted 5 to 8.5, apart by 0.05 and
 /// more; an acid to lower, a base to raise; a bicarbonate only as far as bicarbonate goes.
-[[nodiscard]] Refusals faultsIn(const PhQuestion& question);
+/// Worded in the grower's units.
+[[nodiscard]] Refusals faultsIn(const PhQuestion& question, const DisplayUnits& units = {});
 
 /// Domain    faultsIn() finds nothing.
 /// Returns   closed: alkalinity at the pH wanted with the carbonate unchanged (plus what a carbonate base brings), the difference being

@@ -47,12 +47,12 @@ double amountAt(const std::vector<TitrationStep>& steps, double ph) {
 
 }  // namespace
 
-Refusals faultsIn(const TitrationQuestion& question) {
+Refusals faultsIn(const TitrationQuestion& question, const DisplayUnits& units) {
     Refusals faults = faultsIn(question.tools);
-    collect(faults, faultAboveNothing("Volume of the jug", question.sampleLitres, largestJug, "L"));
-    collect(faults, faultAboveNothing("Volume of the tub", question.litres, mostLitres, "L"));
+    collect(faults, faultInVolume("Volume of the jug", question.sampleLitres, units, largestJug));
+    collect(faults, faultInVolume("Volume of the tub", question.litres, units));
     if (faults.empty())
-        collect(faults, faultAboveNothing("Volume of the jug", question.sampleLitres, question.litres, "L"));
+        collect(faults, faultInVolume("Volume of the jug", question.sampleLitres, units, question.litres));
     collect(faults, faultBetween("Dilution", question.dilutedTo, 1, mostDiluted, "mL from 1 mL"));
     for (Refusal& fault : faultsInSteps(question.steps)) faults.push_back(std::move(fault));
     if (!faults.empty()) return faults;

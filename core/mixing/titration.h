@@ -7,6 +7,7 @@
 
 #include "core/mixing/mix_notes.h"
 #include "core/result.h"
+#include "core/units/display_units.h"
 
 namespace core {
 
@@ -38,7 +39,8 @@ struct TitratedDose {
 
 /// Jug above 0 to 100 L and no larger than the tub, tub to 100 000 L; 2 to 50 steps, mL from 0 rising to 1000, pH from 3 to 11 always falling
 /// or always rising; the pH wanted between the first and the last of them; dilution 1 to 1000.
-[[nodiscard]] Refusals faultsIn(const TitrationQuestion& question);
+/// Worded in the grower's units.
+[[nodiscard]] Refusals faultsIn(const TitrationQuestion& question, const DisplayUnits& units = {});
 
 /// Domain    faultsIn() finds nothing.
 /// Returns   the amount between the two readings about the pH wanted, on a straight line, x tub / jug / dilution. The limits move it by

@@ -32,21 +32,26 @@ Working replacementWorking(const TubDilution& question, double replace) {
         .source = mixingLaw};
 }
 
+std::string shownEc(double ec, const DisplayUnits& units) {
+    return briefText(shownValue(ec, Quantity::SolutionEc, units));
+}
+
 }  // namespace
 
-Refusals faultsIn(const TubDilution& question) {
-    Refusals faults = faultsIn(question.tools);
-    collect(faults, faultAboveNothing("Volume", question.litres, mostLitres, "L"));
-    collect(faults, faultBetween("EC now", question.ec, 0, mostEc, "mS/cm"));
-    collect(faults, faultBetween("EC of the water", question.waterEc, 0, mostEc, "mS/cm"));
+Refusals faultsIn(const TubDilution& question, const DisplayUnits& units) {
+    Refusals faults = faultsIn(question.tools, units);
+    collect(faults, faultInVolume("Volume", question.litres, units));
+    collect(faults, faultInEc("EC now", question.ec, units));
+    collect(faults, faultInEc("EC of the water", question.waterEc, units));
     if (!faults.empty()) return faults;
     if (question.waterEc >= question.ec)
-        faults.push_back(outOfRange("EC of the water", briefText(question.waterEc) + " mS/cm",
-                                    "less than the " + briefText(question.ec) + " mS/cm of the tub"));
+        faults.push_back(outOfRange("EC of the water", ecText(question.waterEc, units),
+                                    "less than the " + ecText(question.ec, units) + " of the tub"));
     else if (!(question.targetEc > question.waterEc && question.targetEc < question.ec))
-        faults.push_back(outOfRange("EC wanted", briefText(question.targetEc) + " mS/cm",
-                                    "more than the " + briefText(question.waterEc) +
-                                        " of the water and less than the " + briefText(question.ec) + " of the tub"));
+        faults.push_back(outOfRange("EC wanted", ecText(question.targetEc, units),
+                                    "more than the " + shownEc(question.waterEc, units) +
+                                        " of the water and less than the " + shownEc(question.ec, units) +
+                                        " of the tub"));
     return faults;
 }
 
@@ -65,12 +70,15 @@ Result<DilutedTub> diluteTub(const TubDilution& question) {
     return diluted;
 }
 
-Refusals faultsIn(const TubTopUp& question) {
+Refusals faultsIn(const TubTopUp& question, const DisplayUnits& units) {
     NutrientQuestion feed = question.feed;
     feed.litres = question.fullLitres;
-    Refusals faults = faultsIn(feed);
-    collect(faults, faultBetween("EC now", question.ec, 0, mostEc, "mS/cm"));
-    if (faults.empty()) collect(faults, faultBetween("Volume now", question.litres, 0, question.fullLitres, "L"));
+    Refusals faults = faultsIn(feed, units);
+    collect(faults, faultInEc("EC now", question.ec, units));
+    if (faults.empty())
+        collect(faults,
+                faultBetween("Volume now", shownVolume(question.litres, units.volume), 0,
+                             shownVolume(question.fullLitres, units.volume), std::string(wordFor(units.volume))));
     return faults;
 }
 

@@ -27,7 +27,8 @@ struct DilutedTub {
 };
 
 /// Litres above 0 to 100 000, EC 0 to 20 mS/cm, a target below what is in the tub and above the water.
-[[nodiscard]] Refusals faultsIn(const TubDilution& question);
+/// Worded in the grower's units.
+[[nodiscard]] Refusals faultsIn(const TubDilution& question, const DisplayUnits& units = {});
 
 /// Domain    faultsIn() finds nothing.
 /// Returns   add = litres (now - target) / (target - water); replace = litres (now - target) / (now - water).
@@ -54,7 +55,8 @@ struct ToppedUpTub {
 };
 
 /// As for the feed, with litres from 0 up to what is full.
-[[nodiscard]] Refusals faultsIn(const TubTopUp& question);
+/// Worded in the grower's units.
+[[nodiscard]] Refusals faultsIn(const TubTopUp& question, const DisplayUnits& units = {});
 
 /// Domain    faultsIn() finds nothing.
 /// Returns   share of full strength in what is full = (target - EC with water alone) / full; nothing where that is below 0, with a remark.
