@@ -1,39 +1,27 @@
 // SPDX-License-Identifier: MIT
 #include "app/plot/plant_name.h"
 
-#include <QStringList>
+#include "core/plants/botanical_name.h"
 
 namespace plot {
-namespace {
-
-bool isUprightWord(const QString& word) {
-    static const QStringList upright{QStringLiteral("×"),    QStringLiteral("x"),    QStringLiteral("subsp."),
-                                     QStringLiteral("var."), QStringLiteral("ssp."), QStringLiteral("f."),
-                                     QStringLiteral("cv."),  QStringLiteral("sp."),  QStringLiteral("spp.")};
-    return upright.contains(word);
-}
-
-void append(std::vector<NamePart>& parts, const QString& text, bool isItalic) {
-    if (text.isEmpty()) return;
-    if (!parts.empty() && parts.back().isItalic == isItalic)
-        parts.back().text += text;
-    else
-        parts.push_back({text, isItalic});
-}
-
-}  // namespace
 
 std::vector<NamePart> partsOfPlantName(const QString& fullName) {
     const qsizetype cultivar = fullName.indexOf(QStringLiteral(" '"));
     const QString botanical = cultivar < 0 ? fullName : fullName.left(cultivar);
+    const std::string text = botanical.toStdString();
+    const auto name = core::botanicalNameFrom(text);
     std::vector<NamePart> parts;
-    const QStringList words = botanical.split(u' ');
-    for (qsizetype i = 0; i < words.size(); ++i) {
-        // The blank goes with the word before it, so that the parts joined give the name back.
-        const QString blank = i + 1 < words.size() ? QStringLiteral(" ") : QString();
-        append(parts, words[i] + blank, !isUprightWord(words[i]));
-    }
-    if (cultivar >= 0) append(parts, fullName.mid(cultivar), false);
+    if (name && core::textOf(*name) == text)
+        for (const core::NameStretch& stretch : core::stretchesOf(*name))
+            parts.push_back({QString::fromStdString(stretch.text), stretch.isItalic});
+    else if (!botanical.isEmpty())
+        parts.push_back({botanical, false});  // a trade name, or half a name that is being typed
+    if (cultivar < 0) return parts;
+    const QString rest = fullName.mid(cultivar);
+    if (!parts.empty() && !parts.back().isItalic)
+        parts.back().text += rest;
+    else
+        parts.push_back({rest, false});
     return parts;
 }
 

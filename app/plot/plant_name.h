@@ -15,7 +15,8 @@ struct NamePart {
     bool operator==(const NamePart&) const = default;
 };
 
-/// Splits "Salvia rosmarinus 'Name'" as core::fullName() writes it; the parts joined give the name back.
+/// Splits "Salvia rosmarinus 'Name'" as core::fullName() writes it; the parts joined give the name back. What doesn't read as a botanical
+/// name, such as a trade name, is upright.
 [[nodiscard]] std::vector<NamePart> partsOfPlantName(const QString& fullName);
 
 }  // namespace plot
