@@ -27,7 +27,7 @@ namespace plot {
 namespace {
 
 constexpr double kMargin = 0.6;  // ems
-constexpr QSizeF kLeastEms(40, 20);
+constexpr QSizeF kLeastEms(34, 20);
 constexpr QSizeF kUsualEms(54, 26);
 
 // Screen readers hear "chart" and the figure's sentence instead of a nameless filler.

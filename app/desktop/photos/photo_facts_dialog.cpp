@@ -25,6 +25,7 @@ PhotoFactsDialog::PhotoFactsDialog(const core::Photo& photo, core::Date stuckOn,
     day_->setDate(photo.takenOn);
     day_->line()->setObjectName(QStringLiteral("photoDay"));
     caption_->setObjectName(QStringLiteral("photoCaption"));
+    caption_->setMinimumWidth(fontMetrics().averageCharWidth() * 40);
     auto* captionFault = new FaultLabel;
     marks_.add(QStringLiteral("Taken on"), day_->line(), dayFault_);
     marks_.add(QStringLiteral("Caption"), caption_, captionFault);

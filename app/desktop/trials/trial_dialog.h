@@ -13,6 +13,7 @@
 
 class QComboBox;
 class QPushButton;
+class QScrollArea;
 
 namespace desktop {
 
@@ -47,8 +48,8 @@ class TrialDialog : public ThingForm {
     void fillBlocks();
     void fillStations();
     void followName();
-    void setAside(QWidget* side);
-    QWidget* makeSide();
+    void setAside(QScrollArea* side);
+    QScrollArea* makeSide();
     void changed(const char* field);
     void deal();
     void showDeal();

@@ -2,7 +2,6 @@
 // The fields of the planning of a trial, and what stands beside them.
 #include <QCheckBox>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -17,6 +16,7 @@
 #include "app/desktop/trials/trial_dialog.h"
 #include "app/desktop/trials/trial_map_panel.h"
 #include "app/desktop/trials/trial_power_panel.h"
+#include "app/desktop/widgets/beside_or_below.h"
 #include "app/desktop/widgets/count_edit.h"
 #include "app/plot/number_text.h"
 #include "app/report/trial_words.h"
@@ -61,7 +61,7 @@ TrialDialog::TrialDialog(const PageContext& context, core::TrialId trial, QWidge
     addWhere();
     addBlocks();
     addTicks();
-    QWidget* side = makeSide();
+    QScrollArea* side = makeSide();
     side->setParent(this);  // before the buttons, so that Tab comes to it first
     finish(trial.isSet() ? tr("&Save what is dealt") : tr("&Save trial"), QStringLiteral("saveTrial"),
            {.judge = [this] { return judged(); }, .keep = [this] { return write(); }});
@@ -229,7 +229,7 @@ void TrialDialog::followName() {
         name_->setText(QString::fromStdString(proposedName(draft().trial, context_.workspace.shelves())));
 }
 
-QWidget* TrialDialog::makeSide() {
+QScrollArea* TrialDialog::makeSide() {
     power_ = new TrialPowerPanel(context_);
     map_ = new TrialMapPanel(context_);
     advice_ = cautionLabel(QStringLiteral("trialAdvice"));
@@ -257,15 +257,15 @@ QWidget* TrialDialog::makeSide() {
     return scroll;
 }
 
-/// The form on the left, what it leads to on the right.
-void TrialDialog::setAside(QWidget* side) {
+/// The form on the left, what it leads to on the right, or below it.
+void TrialDialog::setAside(QScrollArea* side) {
     auto* rows = qobject_cast<QVBoxLayout*>(layout());
-    QWidget* form = rows->itemAt(0)->widget();
+    auto* form = qobject_cast<QScrollArea*>(rows->itemAt(0)->widget());
     rows->removeWidget(form);
-    auto* sides = new QHBoxLayout;
-    sides->addWidget(form, 3);
-    sides->addWidget(side, 4);
-    rows->insertLayout(0, sides, 1);
+    auto* sides = new BesideOrBelow;
+    rows->insertWidget(0, sides, 1);
+    sides->add(*form, 3);
+    sides->add(*side, 4);
     const TrialDraft now = draft();
     power_->ask(now);
     showCautions(*advice_, core::stationAdvice(now.trial, now.layout, context_.workspace.shelves()));

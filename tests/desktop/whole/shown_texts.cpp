@@ -6,13 +6,17 @@
 #include <QComboBox>
 #include <QGroupBox>
 #include <QHeaderView>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
+#include <QPainter>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScrollArea>
+#include <QStyle>
 #include <QTabBar>
 #include <QTextDocumentFragment>
 #include <algorithm>
@@ -75,12 +79,28 @@ class Collector {
     std::vector<ShownText> texts_;
 };
 
+/// As far as the style draws to the right, which may be more than the label was measured for.
+int drawnWidth(const QLabel& label) {
+    const int room = 2 * label.sizeHint().width();
+    QImage image(room, label.height(), QImage::Format_ARGB32_Premultiplied);
+    image.fill(Qt::transparent);
+    QPainter painter(&image);
+    painter.setFont(label.font());
+    label.style()->drawItemText(&painter, image.rect(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextShowMnemonic,
+                                label.palette(), true, label.text(), QPalette::WindowText);
+    for (int x = room; x > 0; --x)
+        for (int y = 0; y < image.height(); ++y)
+            if (qAlpha(image.pixel(x - 1, y)) > 0) return x;
+    return 0;
+}
+
 /// Text that the widget shows in full at this size, or has no room for.
 bool isClipped(const QWidget& widget) {
     if (const auto* label = qobject_cast<const QLabel*>(&widget)) {
         if (label->text().isEmpty() || !label->pixmap(Qt::ReturnByValue).isNull()) return false;
         if (label->wordWrap()) return label->heightForWidth(label->width()) > label->height();
-        return label->sizeHint().width() > label->width() || label->sizeHint().height() > label->height();
+        if (label->sizeHint().width() > label->width() || label->sizeHint().height() > label->height()) return true;
+        return label->buddy() != nullptr && drawnWidth(*label) > label->contentsRect().width();
     }
     if (const auto* push = qobject_cast<const QPushButton*>(&widget)) {
         // Its own hint is never less than a word's room, also for a sign.
@@ -130,6 +150,18 @@ QStringList clippedTexts(QWidget& top) {
                            .arg(widget->sizeHint().width())
                            .arg(textOf(*widget).left(60));
     return clipped;
+}
+
+QStringList scrolledSideways(QWidget& top) {
+    QStringList wide;
+    for (const QWidget* widget : seenWidgets(top)) {
+        const auto* area = qobject_cast<const QScrollArea*>(widget);
+        if (area == nullptr || area->widget() == nullptr) continue;
+        const int seen = area->viewport()->width();
+        if (area->widget()->width() > seen)
+            wide << QStringLiteral("%1: %2 of %3 seen").arg(called(*area)).arg(seen).arg(area->widget()->width());
+    }
+    return wide;
 }
 
 namespace {

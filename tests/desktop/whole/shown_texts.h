@@ -20,6 +20,8 @@ struct ShownText {
 [[nodiscard]] std::vector<ShownText> shownTexts(QWidget& top);
 /// Labels, buttons and boxes that are smaller than what is written on them; each as "class objectName: text".
 [[nodiscard]] QStringList clippedTexts(QWidget& top);
+/// Forms that are wider than what is seen of them, so that lines are read by scrolling sideways; each as "class objectName: widths".
+[[nodiscard]] QStringList scrolledSideways(QWidget& top);
 /// Whatever the records call by a name or say in their notes, and what core makes of it; the longest first.
 [[nodiscard]] QStringList namesIn(const core::Records& records);
 /// The text without these.
