@@ -21,8 +21,8 @@ constexpr core::Date migrationToday{std::chrono::year(2026), std::chrono::month(
 
 std::vector<db::Migration> withMadeUp(const char* next, const char* last) {
     std::vector<db::Migration> migrations(db::releasedMigrations().begin(), db::releasedMigrations().end());
-    migrations.push_back({4, "0004_made_up", next});
-    if (last != nullptr) migrations.push_back({5, "0005_made_up", last});
+    migrations.push_back({5, "0005_made_up", next});
+    if (last != nullptr) migrations.push_back({6, "0006_made_up", last});
     return migrations;
 }
 
@@ -45,14 +45,14 @@ TEST_F(Migrating, GoesForwardStepByStepAfterABackup) {
                    "CREATE INDEX plants_by_colour ON plants (colour)");
     {
         const db::OpenedFile opened = open(migrations);
-        EXPECT_EQ(opened.schemaVersion, 5);
-        EXPECT_EQ(db::schemaOf(*opened.connection), db::expectedSchema(migrations, 5));
+        EXPECT_EQ(opened.schemaVersion, 6);
+        EXPECT_EQ(db::schemaOf(*opened.connection), db::expectedSchema(migrations, 6));
     }
-    EXPECT_EQ(support::valueOf(file, "PRAGMA user_version"), "5");
-    EXPECT_THAT(folder.names(), ElementsAre("old before format 5.strikebook", "old.strikebook"));
-    const auto backup = folder / "old before format 5.strikebook";
+    EXPECT_EQ(support::valueOf(file, "PRAGMA user_version"), "6");
+    EXPECT_THAT(folder.names(), ElementsAre("old before format 6.strikebook", "old.strikebook"));
+    const auto backup = folder / "old before format 6.strikebook";
     EXPECT_EQ(support::tableDump(backup), before);
-    EXPECT_EQ(support::valueOf(backup, "PRAGMA user_version"), "3");
+    EXPECT_EQ(support::valueOf(backup, "PRAGMA user_version"), "4");
     EXPECT_EQ(db::Logbook::open(backup, support::testOptions()).batchLines().size(), 12U);
     { const db::OpenedFile again = open(migrations); }
     EXPECT_EQ(folder.names().size(), 2U) << "nothing to migrate, nothing to back up";
@@ -68,10 +68,10 @@ TEST_F(Migrating, AFailingOneLeavesTheFileAsItWas) {
 }
 
 TEST_F(Migrating, AnEarlierBackupOfThatNameIsKept) {
-    support::writeContent(folder / "old before format 4.strikebook", "mine");
+    support::writeContent(folder / "old before format 5.strikebook", "mine");
     { const db::OpenedFile opened = open(withMadeUp("CREATE TABLE moons (id INTEGER PRIMARY KEY) STRICT", nullptr)); }
-    EXPECT_EQ(support::contentOf(folder / "old before format 4.strikebook"), "mine");
-    EXPECT_TRUE(std::filesystem::exists(folder / "old before format 4 2.strikebook"));
+    EXPECT_EQ(support::contentOf(folder / "old before format 5.strikebook"), "mine");
+    EXPECT_TRUE(std::filesystem::exists(folder / "old before format 5 2.strikebook"));
 }
 
 TEST_F(Migrating, AReadOnlyFileIsNotMigrated) {
@@ -134,8 +134,8 @@ TEST_F(ReleasedSchema, Version1OpensWithItsFiguresAndEqualsANewFile) {
     const std::string before = support::tableDump(file);
     auto logbook = db::Logbook::open(file, support::testOptions());
     expectNewestSchema(file);
-    EXPECT_THAT(folder.names(), ElementsAre("version_0001 before format 3.strikebook", "version_0001.strikebook"));
-    EXPECT_EQ(support::tableDump(folder / "version_0001 before format 3.strikebook"), before);
+    EXPECT_THAT(folder.names(), ElementsAre("version_0001 before format 4.strikebook", "version_0001.strikebook"));
+    EXPECT_EQ(support::tableDump(folder / "version_0001 before format 4.strikebook"), before);
     EXPECT_EQ(logbook.shelves().facts.name, "Kept from version 1");
     EXPECT_THAT(countsIn(logbook), ElementsAre(143, 89, 36, 0));
     EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
@@ -220,10 +220,61 @@ TEST_F(ReleasedSchema, Version3OpensWithItsFiguresItsTrialAndItsHistory) {
     EXPECT_EQ(trial->batches.size(), 8U);
     ASSERT_EQ(shelves.plans.size(), 2U);
     EXPECT_EQ(shelves.plans.front().wanted, 40);
+    EXPECT_FALSE(logbook.wordsToUndo()) << "sealed by the migration";
+    EXPECT_FALSE(logbook.wordsToRedo());
+    const auto before = logbook.history();
+    EXPECT_TRUE(std::ranges::any_of(
+        before, [](const db::HistoryEntry& entry) { return entry.words == "new plant Hedera helix"; }));
+}
+
+TEST_F(ReleasedSchema, Version3IsGivenWhatANewLogbookHasOfTheRestAndKeepsItsReadings) {
+    const auto file = kept(3);
+    const std::string before =
+        support::valueOf(file, "SELECT group_concat(id || read_at || value || note) FROM readings");
+    ASSERT_FALSE(before.empty());
+    const auto logbook = db::Logbook::open(file, support::testOptions());
+    EXPECT_EQ(support::valueOf(file, "SELECT group_concat(id || read_at || value || note) FROM readings"), before);
+    const core::Records records = logbook.records();
+    const core::LogbookFacts usual;
+    EXPECT_EQ(records.shelves.facts.altitudeMetres, usual.altitudeMetres);
+    EXPECT_EQ(records.shelves.facts.degreeDayBase, usual.degreeDayBase);
+    EXPECT_EQ(records.shelves.facts.falseAlarmRate, usual.falseAlarmRate);
+    for (const core::Plant& plant : records.shelves.plants) EXPECT_FALSE(plant.isEdible);
+    for (const core::BatchRecord& record : records.batches) EXPECT_EQ(record.batch.licence, "");
+    for (const core::Care& care : records.care) EXPECT_FALSE(care.litres);
+    EXPECT_TRUE(records.mixes.empty() && records.loggerDays.empty() && records.loggerFormats.empty() &&
+                records.shelves.ownBands.empty());
+}
+
+TEST_F(ReleasedSchema, Version4OpensWithWhatALoggerRecordedItsMixesItsBandsAndItsHistory) {
+    auto logbook = db::Logbook::open(kept(4), support::testOptions());
+    const core::Records records = logbook.records();
+    EXPECT_EQ(records.shelves.facts.name, "Kept from version 4");
+    EXPECT_EQ(records.shelves.facts.altitudeMetres, 430);
+    EXPECT_EQ(records.shelves.facts.degreeDayBase, 8);
+    EXPECT_EQ(records.shelves.facts.falseAlarmRate, 0.02);
+    EXPECT_THAT(countsIn(logbook), ElementsAre(103, 50, 35, 0));
+    EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
+    ASSERT_EQ(records.loggerDays.size(), 2U);
+    EXPECT_EQ(records.loggerDays.front().samples.size(), 8U);
+    EXPECT_EQ(records.loggerDays.front().samples.front(), (core::Sample{.second = 17, .value = 18}));
+    ASSERT_EQ(records.mixes.size(), 2U);
+    EXPECT_EQ(logbook.mixes(records.mixes.back().care), std::vector{records.mixes.back()});
+    EXPECT_EQ(records.mixes.back().amounts, "5.2 g of salts\n12 L of water");
+    ASSERT_EQ(records.shelves.ownBands.size(), 2U);
+    EXPECT_EQ(records.shelves.ownBands.front().high, 0.4);
+    EXPECT_EQ(records.shelves.ownBands.back().low, 17);
+    EXPECT_EQ(std::ranges::count(records.shelves.plants, true, &core::Plant::isEdible), 1);
+    EXPECT_EQ(records.batches.front().batch.licence, "Licence 12/7 of an invented breeder");
+    EXPECT_EQ(std::ranges::count(records.readings, core::Quantity::LeafTemperature, &core::Reading::quantity), 1);
+    EXPECT_EQ(logbook.loggerFormats().front().name, "greenhouse logger");
     EXPECT_EQ(logbook.wordsToRedo(), "new plant Hedera helix");
     EXPECT_TRUE(logbook.redo());
     EXPECT_TRUE(logbook.undo());
-    EXPECT_TRUE(logbook.undo());
+    while (logbook.undo()) {
+    }
+    EXPECT_TRUE(logbook.batchLines().empty());
+    EXPECT_TRUE(logbook.loggerSpans().empty());
 }
 
 TEST(ReleasedMigrations, CountUpFromOne) {

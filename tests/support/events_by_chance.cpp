@@ -43,6 +43,7 @@ core::Care newCare(const core::Shelves& shelves, Chance& chance, core::Date toda
     care.doneAt = someMoment(chance, today);
     care.kind = some(std::vector(core::allCareKinds.begin(), core::allCareKinds.end()), chance);
     care.note = someName(chance);
+    if (pick(chance, 3) == 0) care.litres = 0.5 * pick(chance, 40);
     return care;
 }
 

@@ -12,6 +12,7 @@
 #include "db/actions/session_actions.h"
 #include "db/actions/shelf_actions.h"
 #include "tests/support/chance_values.h"
+#include "tests/support/conditions_by_chance.h"
 #include "tests/support/events_by_chance.h"
 #include "tests/support/trials_by_chance.h"
 
@@ -68,6 +69,7 @@ Done doChangeBatch(db::Logbook& logbook, Chance& chance, core::Date today) {
     core::Batch batch = some(logbook.batchLines(), chance).batch;
     batch.stuck += pick(chance, 7) - 2;
     batch.note = someName(chance);
+    batch.licence = someName(chance);
     batch.treatment = some(logbook.shelves().treatments, chance, true).id;
     if (pick(chance, 4) == 0) standSomewhere(logbook, batch, chance);
     if (pick(chance, 4) == 0) batch.code = core::batchCode(2020, 1 + pick(chance, 50));
@@ -151,6 +153,7 @@ Done doKeepPlant(db::Logbook& logbook, Chance& chance) {
     plant.botanicalName = someName(chance);
     plant.usualRootingDaysHigh = pick(chance, 30);  // none is refused
     plant.isProtected = pick(chance, 2) == 0;
+    plant.isEdible = pick(chance, 2) == 0;
     return db::keep(logbook, plant);
 }
 
@@ -208,6 +211,9 @@ Done doKeepFacts(db::Logbook& logbook, Chance& chance) {
     core::LogbookFacts facts = logbook.shelves().facts;
     facts.grower = someName(chance);
     facts.checkEveryDays = pick(chance, 20);
+    facts.altitudeMetres = 100.0 * pick(chance, 66) - 430;  // a mountain too high once in a while
+    facts.degreeDayBase = pick(chance, 12);
+    facts.falseAlarmRate = 0.01 * pick(chance, 9);
     facts.level = 0.8 + 0.01 * pick(chance, 20);
     facts.units.ec = static_cast<core::EcUnit>(pick(chance, 5));
     facts.currency = pick(chance, 4) == 0 ? "euro" : "CHF";
@@ -301,6 +307,16 @@ Done perform(db::Logbook& logbook, Action action, Chance& chance, core::Date tod
         case Action::KeepPlan:
         case Action::RemovePlan:
             return performTrial(logbook, action, chance, today);
+        case Action::KeepMix:
+        case Action::KeepMixWithCare:
+        case Action::RemoveMix:
+        case Action::SetOwnBand:
+        case Action::RemoveOwnBand:
+        case Action::AddLoggerDays:
+        case Action::RemoveLoggerDays:
+        case Action::KeepLoggerFormat:
+        case Action::RemoveLoggerFormat:
+            return performCondition(logbook, action, chance, today);
         case Action::MergePlants:
         case Action::MergeStockPlants:
         case Action::MergeStations:

@@ -70,10 +70,19 @@ enum class Action {
     PlaceAgain,
     StickTrialSession,
     KeepPlan,
-    RemovePlan
+    RemovePlan,
+    KeepMix,
+    KeepMixWithCare,
+    RemoveMix,
+    SetOwnBand,
+    RemoveOwnBand,
+    AddLoggerDays,
+    RemoveLoggerDays,
+    KeepLoggerFormat,
+    RemoveLoggerFormat
 };
 
-inline constexpr int actions = static_cast<int>(Action::RemovePlan) + 1;
+inline constexpr int actions = static_cast<int>(Action::RemoveLoggerFormat) + 1;
 
 using Chance = std::mt19937;  // its numbers are the same on every machine
 

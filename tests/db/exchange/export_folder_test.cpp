@@ -33,15 +33,36 @@ std::vector<std::string> namesIn(const std::filesystem::path& folder) {
 TEST(ExportFolder, WritesEveryTableAndItsDescription) {
     const support::TemporaryFolder folder;
     db::exportFolder(smallLogbook(), folder / "out/");  // with or without the slash
-    EXPECT_EQ(namesIn(folder / "out"),
-              (std::vector<std::string>{
-                  "batches.csv",          "care.csv",         "check_schedules.csv", "checks.csv",
-                  "cutting_kinds.csv",    "datapackage.json", "expenses.csv",        "findings.csv",
-                  "logbook.csv",          "loss_causes.csv",  "media.csv",           "medium_components.csv",
-                  "methods.csv",          "photos.csv",       "plans.csv",           "plants.csv",
-                  "readings.csv",         "sessions.csv",     "stations.csv",        "stock_plants.csv",
-                  "treatment_auxins.csv", "treatments.csv",   "trial_arms.csv",      "trial_batches.csv",
-                  "trial_changes.csv",    "trials.csv"}));
+    EXPECT_EQ(namesIn(folder / "out"), (std::vector<std::string>{"batches.csv",
+                                                                 "care.csv",
+                                                                 "check_schedules.csv",
+                                                                 "checks.csv",
+                                                                 "cutting_kinds.csv",
+                                                                 "datapackage.json",
+                                                                 "expenses.csv",
+                                                                 "findings.csv",
+                                                                 "logbook.csv",
+                                                                 "logger.csv",
+                                                                 "logger_formats.csv",
+                                                                 "loss_causes.csv",
+                                                                 "media.csv",
+                                                                 "medium_components.csv",
+                                                                 "methods.csv",
+                                                                 "mixes.csv",
+                                                                 "own_bands.csv",
+                                                                 "photos.csv",
+                                                                 "plans.csv",
+                                                                 "plants.csv",
+                                                                 "readings.csv",
+                                                                 "sessions.csv",
+                                                                 "stations.csv",
+                                                                 "stock_plants.csv",
+                                                                 "treatment_auxins.csv",
+                                                                 "treatments.csv",
+                                                                 "trial_arms.csv",
+                                                                 "trial_batches.csv",
+                                                                 "trial_changes.csv",
+                                                                 "trials.csv"}));
     EXPECT_EQ(namesIn(folder.path()), std::vector<std::string>{"out"});  // nothing unfinished is left
     EXPECT_TRUE(folder.read("out/batches.csv").starts_with(support::batchHeading));
     EXPECT_TRUE(folder.read("out/checks.csv").starts_with(std::string(support::checkHeading) + "\r\n"));

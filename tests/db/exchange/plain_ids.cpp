@@ -86,6 +86,38 @@ void renameInTrials(core::Shelves& shelves, const ShelfRenamings& to) {
     });
 }
 
+std::string contentOf(const core::KeptMix& mix) {
+    return core::isoText(mix.madeAt) + '\n' + std::string(core::wordFor(mix.kind)) + '\n' + mix.title + '\n' +
+           mix.amounts + '\n' + mix.workings + '\n' + mix.cautions;
+}
+
+/// Care first, by what was mixed for it where all else is the same; then the mixes.
+void numberCareAndMixes(core::Records& records, const Renaming& sessions) {
+    std::ranges::stable_sort(records.mixes, {}, contentOf);
+    std::map<std::int64_t, std::string> mixed;
+    for (const core::KeptMix& mix : records.mixes)
+        if (mix.care.isSet()) mixed[mix.care.value] += contentOf(mix);
+    const Renaming care = sortAndNumber(records.care, [&](const core::Care& c) {
+        return std::tuple(c.doneAt, c.station, c.kind, c.note, c.litres, mixed[c.id.value]);
+    });
+    for (core::KeptMix& mix : records.mixes) {
+        rename(mix.session, sessions);
+        rename(mix.care, care);
+    }
+    sortAndNumber(records.mixes,
+                  [](const core::KeptMix& mix) { return std::tuple(contentOf(mix), mix.session, mix.care); });
+}
+
+void numberConditions(core::Records& records, const Renaming& stations, const Renaming& plants) {
+    for (core::LoggerDay& day : records.loggerDays) rename(day.station, stations);
+    std::ranges::sort(records.loggerDays, {},
+                      [](const core::LoggerDay& day) { return std::tuple(day.station, day.quantity, day.day); });
+    sortAndNumber(records.loggerFormats, nameOf<core::LoggerFormat>);
+    for (core::OwnBand& band : records.shelves.ownBands) rename(band.plant, plants);
+    sortAndNumber(records.shelves.ownBands,
+                  [](const core::OwnBand& band) { return std::tuple(band.plant, band.quantity, band.stage); });
+}
+
 /// What happened at stations and to batches, in an order of its own content.
 void numberEvents(core::Records& records, const Renaming& stations, const Renaming& batches) {
     for (core::Reading& reading : records.readings) rename(reading.station, stations);
@@ -94,7 +126,6 @@ void numberEvents(core::Records& records, const Renaming& stations, const Renami
     for (core::PhotoRecord& record : records.photos) rename(record.photo.batch, batches);
     sortAndNumber(records.readings,
                   [](const core::Reading& r) { return std::tuple(r.readAt, r.station, r.quantity, r.value, r.note); });
-    sortAndNumber(records.care, [](const core::Care& c) { return std::tuple(c.doneAt, c.station, c.kind, c.note); });
     sortAndNumber(records.expenses,
                   [](const core::Expense& e) { return std::tuple(e.spentOn, e.batch, e.what, e.hundredths); });
     std::ranges::sort(records.photos, {}, [](const core::PhotoRecord& record) {
@@ -151,6 +182,8 @@ core::Records withPlainIds(core::Records records) {
                              .kinds = kinds,
                              .batches = batches});
     numberEvents(records, stations, batches);
+    numberCareAndMixes(records, sessions);
+    numberConditions(records, stations, plants);
     return records;
 }
 

@@ -7,6 +7,7 @@
 #include <random>
 
 #include "core/batch/position_rules.h"
+#include "tests/db/exchange/random_conditions.h"
 
 namespace support {
 
@@ -62,6 +63,7 @@ class RandomWriter {
         for (core::Trial& trial : records_.shelves.trials)
             if (chance()) planTrial(trial);
         writePlans();
+        RandomConditions(engine_, id_).write(records_);
         return std::move(records_);
     }
 
@@ -104,7 +106,10 @@ class RandomWriter {
                            .volume = static_cast<core::VolumeUnit>(below(2)),
                            .length = static_cast<core::LengthUnit>(below(2))},
                  .currency = chance() ? "EUR" : "CHF",
-                 .citation = note()};
+                 .citation = note(),
+                 .altitudeMetres = below(6000) - 430 / 3.0,
+                 .degreeDayBase = below(500) / 10.0 - 10,
+                 .falseAlarmRate = (1 + below(499)) / 1000.0};
     }
 
     void writeSchedules() {
@@ -240,6 +245,7 @@ class RandomWriter {
         batch.stuck = 1 + below(60);
         batch.block = text();
         batch.note = note();
+        batch.licence = text();
         std::vector<core::Position> positions = placesFor(batch);
         batch.positions = core::textOf(positions);
         core::BatchRecord record{.batch = batch, .checks = {}};
@@ -285,7 +291,8 @@ class RandomWriter {
 
     void writeRounds(core::StationId station) {
         for (int count = below(6); count > 0; --count) {
-            const core::Quantity quantity = core::allQuantities[static_cast<std::size_t>(below(8))];
+            const core::Quantity quantity =
+                core::allQuantities[static_cast<std::size_t>(below(static_cast<int>(core::allQuantities.size())))];
             const core::QuantityFacts& facts = core::factsOf(quantity);
             records_.readings.push_back({.id = {nextId()},
                                          .station = station,
@@ -299,7 +306,8 @@ class RandomWriter {
                                      .station = station,
                                      .doneAt = moment(),
                                      .kind = core::allCareKinds[static_cast<std::size_t>(below(8))],
-                                     .note = name()});
+                                     .note = name(),
+                                     .litres = chance() ? std::optional<double>() : (1 + below(900)) / 7.0});
     }
 
     void writeBelongings(const core::Batch& batch) {

@@ -35,6 +35,10 @@ void expectSame(const core::Records& got, const core::Records& wanted) {
     EXPECT_EQ(one.care, other.care);
     EXPECT_EQ(one.expenses, other.expenses);
     EXPECT_EQ(one.photos, other.photos);
+    EXPECT_EQ(one.mixes, other.mixes);
+    EXPECT_EQ(one.shelves.ownBands, other.shelves.ownBands);
+    EXPECT_EQ(one.loggerDays, other.loggerDays);
+    EXPECT_EQ(one.loggerFormats, other.loggerFormats);
 }
 
 core::Records importedFrom(const std::filesystem::path& folder) {
