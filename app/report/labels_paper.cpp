@@ -2,6 +2,7 @@
 // Labels onto paper.
 #include <QCoreApplication>
 #include <QPagedPaintDevice>
+#include <QPaintEngine>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -9,8 +10,8 @@
 #include "app/plot/canvas.h"
 #include "app/plot/figure_font.h"
 #include "app/plot/whole_file.h"
+#include "app/report/label_codes.h"
 #include "app/report/labels.h"
-#include "app/report/qr_code.h"
 #include "app/report/whole_page.h"
 
 namespace report {
@@ -24,8 +25,7 @@ struct LabelPaperWords {
 };
 
 constexpr double kMargin = 1.4;          // millimetres; sheets are rarely cut truer
-constexpr double kModule = 0.5;          // millimetres: read off wet labels best, larger gains nothing
-constexpr double kLeastModule = 0.4;     // smaller ones were read too seldom
+constexpr int kDotsOfModule = 3;         // labelModule of the printers that it is made for
 constexpr double kMostCodePoints = 16;   // of the code in plain
 constexpr double kLeastCodePoints = 10;  // read at arm's length
 constexpr double kTallPoints = 10;       // of the lines under the code, on labels that are tall, and on all others
@@ -49,24 +49,29 @@ class LabelPainter {
     void paintLabel(const Label& label, const QRectF& millimetres) {
         const QRectF area(millimetres.topLeft() * dotsPerMillimetre_, millimetres.size() * dotsPerMillimetre_);
         const double margin = kMargin * dotsPerMillimetre_;
-        const double qr = paintQrCode(qrCodeOf(label.code), area);
-        paintText(label, area.adjusted(std::max(qr, margin), margin, -margin, -margin));
+        const double codes = paintCodes(label.code, millimetres);
+        paintText(label, area.adjusted(std::max(codes, margin), margin, -margin, -margin));
     }
 
-    /// The width that it took, quiet zone included; 0 where it doesn't fit in modules that can be read.
-    double paintQrCode(const QrCode& code, const QRectF& area) {
-        if (code.side == 0) return 0;
-        const int modules = code.side + 2 * quietModules;
-        // Whole dots of the printer, or some modules come out wider than others.
-        double module = std::round(kModule * dotsPerMillimetre_);
-        while (module > 0 && modules * module > area.height()) --module;
-        if (module < kLeastModule * dotsPerMillimetre_ || modules * module > area.width() / 2) return 0;
-        const double side = modules * module;
-        const QPointF corner(std::round(area.left()) + quietModules * module,
-                             std::round(area.center().y() - side / 2) + quietModules * module);
+    /// A PDF is turned into dots later, at best by a printer for labels; any other device's own dots are known. Modules and corners fall on
+    /// whole ones, or some modules come out wider than others.
+    [[nodiscard]] double gridOfDots() const {
+        const bool isPdf = painter_.paintEngine()->type() == QPaintEngine::Pdf;
+        return isPdf ? labelModule / kDotsOfModule : 1 / dotsPerMillimetre_;
+    }
+
+    /// The width that they took, quiet zone included; 0 where none fits.
+    double paintCodes(const QString& text, const QRectF& millimetres) {
+        const double dot = gridOfDots();
+        const LabelCodes codes = codesOn(text, millimetres.size(), std::max(1.0, std::round(labelModule / dot)) * dot);
         painter_.setRenderHint(QPainter::Antialiasing, false);
-        painter_.fillPath(pathOf(code, corner, module), Qt::black);
-        return side;
+        for (const QPointF& place : codes.places) {
+            const QPointF corner = millimetres.topLeft() + place;
+            const QPointF onDots(std::round(corner.x() / dot) * dot, std::round(corner.y() / dot) * dot);
+            painter_.fillPath(pathOf(codes.code, onDots * dotsPerMillimetre_, codes.module * dotsPerMillimetre_),
+                              Qt::black);
+        }
+        return codes.width * dotsPerMillimetre_;
     }
 
     void paintText(const Label& label, const QRectF& area) {
@@ -102,7 +107,7 @@ class LabelPainter {
 
     /// As large as it fits; a long code of another logbook goes over several lines rather than losing its end.
     double paintCode(const QString& code, const QRectF& area) {
-        const double most = std::min(kMostCodePoints, 0.27 * area.height() / dotsPerMillimetre_ / 25.4 * 72);
+        const double most = std::min(kMostCodePoints, 0.2 * area.height() / dotsPerMillimetre_ / 25.4 * 72);
         double points = std::max(kLeastCodePoints, most);
         const auto widthAt = [&](double size, const QString& text) {
             painter_.setFont(plot::figureFont(size));

@@ -16,13 +16,12 @@ constexpr unsigned char darkBit = 1;
 
 }  // namespace
 
-QrCode qrCodeOf(const QString& text) {
+QrCode qrCodeOf(const QString& text, int version) {
     const QByteArray bytes = text.toUtf8();
     if (bytes.isEmpty() || bytes.contains('\0')) return {};
-    constexpr int smallest = 1;  // a version that is too small grows by itself
     constexpr int tellsCapitalsApart = 1;
     const std::unique_ptr<QRcode, FreeQrCode> encoded(
-        QRcode_encodeString(bytes.constData(), smallest, QR_ECLEVEL_H, QR_MODE_8, tellsCapitalsApart));
+        QRcode_encodeString(bytes.constData(), version, QR_ECLEVEL_H, QR_MODE_8, tellsCapitalsApart));
     if (!encoded) return {};
     QrCode code{.side = encoded->width, .dark = {}};
     const int modules = code.side * code.side;

@@ -21,8 +21,8 @@ struct QrCode {
 
 inline constexpr int quietModules = 4;  // ISO/IEC 18004 asks for four light modules on every side
 
-/// No modules for a text that no QR code holds, or none at all.
-[[nodiscard]] QrCode qrCodeOf(const QString& text);
+/// No modules for a text that no QR code holds, or none at all. `version`, 1 to 40, is the least; one that is too small grows by itself.
+[[nodiscard]] QrCode qrCodeOf(const QString& text, int version = 1);
 /// All dark modules as one path, so that no seams show between them. `module` is the side of one; paint it without antialiasing.
 [[nodiscard]] QPainterPath pathOf(const QrCode& code, const QPointF& topLeft, double module);
 

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: MIT
-// Labels that wet hands have been at, read by a reader of others. A tenth of each symbol is smeared: a streak of half a millimetre across
-// it and blots of 1 to 2 mm, where half of the contrast is gone, by a film of dirt or by dissolved ink.
+// Labels that wet hands have been at, read by a reader of others. "Smeared" means: of every symbol on the label a tenth or more of the area,
+// light and dark modules alike and its corner squares no less than the rest, lies under a streak of half a millimetre right across it and
+// under round blots of 1 to 2 mm, all of them anywhere by chance. A film leaves half of the contrast there (a wiped hand, dissolved ink), dirt
+// hides wholly what is below it, dark or light (mud, a scratch). Each smear has a seed of its own, which a failure names.
 #include <QDir>
 #include <QImage>
 #include <QPainter>
 #include <QProcess>
 #include <QTemporaryDir>
 #include <cmath>
+#include <functional>
 #include <numbers>
 
+#include "app/report/label_codes.h"
 #include "app/report/labels.h"
 #include "core/batch/batch_code.h"
 #include "gtest/gtest.h"
@@ -23,7 +27,9 @@ constexpr double smearedShare = 0.1;
 constexpr double streakWidth = 0.5;  // mm
 constexpr double leastBlot = 1;      // mm across
 constexpr double mostBlot = 2;
-constexpr std::uint64_t smearSeed = 20260311;
+constexpr std::uint64_t firstSeed = 20260311;
+
+enum class Smear { Film, Dirt };
 
 std::vector<core::Batch> batchesToLabel(int count) {
     std::vector<core::Batch> batches;
@@ -40,45 +46,58 @@ std::vector<QImage> printedAtDots(const report::LabelPrint& print, int dots, con
     QProcess process;
     process.start("pdftoppm", {"-r", QString::number(dots), "-gray", "-png", folder.filePath("labels.pdf"),
                                folder.filePath("page")});
-    EXPECT_TRUE(process.waitForFinished());
+    EXPECT_TRUE(process.waitForFinished(120'000));
     std::vector<QImage> pages;
     for (const QString& name : QDir(folder.path()).entryList({"page*.png"}, QDir::Files, QDir::Name))
         pages.push_back(QImage(folder.filePath(name)).convertToFormat(QImage::Format_Grayscale8));
     return pages;
 }
 
-QImage labelOf(const QImage& page, const QRectF& label, double dotsAMillimetre) {
-    return page.copy(QRectF(label.topLeft() * dotsAMillimetre, label.size() * dotsAMillimetre).toRect());
-}
+/// The part of a page that a label's symbols stand on, without the words beside them.
+struct CodeField {
+    QImage image;
+    std::vector<QRect> symbols;
+};
 
-bool isDarkColumn(const QImage& image, int x) {
-    for (int y = 0; y < image.height(); ++y)
-        if (image.constScanLine(y)[x] < 128) return true;
-    return false;
-}
-
-/// The symbol: what is dark from the left edge of the label up to a gap of 1.5 mm.
-QRect symbolBox(const QImage& label, double dotsAMillimetre) {
-    int left = 0;
-    while (left < label.width() && !isDarkColumn(label, left)) ++left;
-    int right = left, blank = 0;
-    for (int x = left; x < label.width() && blank < 1.5 * dotsAMillimetre; ++x) {
-        blank = isDarkColumn(label, x) ? 0 : blank + 1;
-        if (blank == 0) right = x;
+CodeField fieldOf(const QImage& page, const QRectF& label, const report::LabelCodes& codes, double dots) {
+    const QRect cut = QRectF(label.topLeft() * dots, QSizeF(codes.width, label.height()) * dots).toRect();
+    CodeField field{.image = page.copy(cut), .symbols = {}};
+    for (std::size_t number = 0; number < codes.places.size(); ++number) {
+        const QRectF symbol = codes.symbol(number).translated(label.topLeft());
+        const QRectF inDots(symbol.topLeft() * dots, symbol.size() * dots);
+        field.symbols.push_back(inDots.translated(-cut.topLeft()).toAlignedRect());
     }
-    QRect box;
-    for (int y = 0; y < label.height(); ++y)
-        for (int x = left; x <= right; ++x)
-            if (label.constScanLine(y)[x] < 128) box |= QRect(x, y, 1, 1);
-    return box;
+    return field;
+}
+
+/// That the symbols stand where they are said to: dark in the middle of three corner squares, light around them.
+void expectInPlace(const CodeField& field, const report::LabelCodes& codes, double dots) {
+    const double module = codes.module * dots;
+    const auto grey = [&](const QRect& symbol, double column, double row) {
+        const QPointF at = QPointF(symbol.topLeft()) + QPointF(column * module, row * module);
+        return field.image.pixelColor(at.toPoint()).lightness();
+    };
+    const double far = codes.code.side - 3.5, outside = codes.code.side + 2;
+    for (const QRect& symbol : field.symbols) {
+        EXPECT_LT(grey(symbol, 3.5, 3.5), 64);
+        EXPECT_LT(grey(symbol, far, 3.5), 64);
+        EXPECT_LT(grey(symbol, 3.5, far), 64);
+        for (const double along : {3.5, far}) {
+            EXPECT_GT(grey(symbol, -2, along), 192);
+            EXPECT_GT(grey(symbol, outside, along), 192);
+            EXPECT_GT(grey(symbol, along, -2), 192);
+            EXPECT_GT(grey(symbol, along, outside), 192);
+        }
+    }
 }
 
 class Smearer {
   public:
-    Smearer(QImage& image, double dotsAMillimetre, stats::SeededRandom& random)
+    Smearer(QImage& image, const QRect& symbol, double dotsAMillimetre, Smear kind, stats::SeededRandom& random)
         : image_(image),
-          box_(symbolBox(image, dotsAMillimetre)),
+          box_(symbol),
           dots_(dotsAMillimetre),
+          kind_(kind),
           random_(random),
           smeared_(image.size(), QImage::Format_Grayscale8) {
         smeared_.fill(0);
@@ -98,11 +117,6 @@ class Smearer {
         }
     }
 
-    /// With the light around it, but without the words beside it.
-    [[nodiscard]] QImage symbol() const {
-        const int quiet = static_cast<int>(1.5 * dots_);
-        return image_.copy(box_.adjusted(-quiet, -quiet, quiet, quiet) & image_.rect());
-    }
     [[nodiscard]] double share() const { return count_ / (1.0 * box_.width() * box_.height()); }
 
   private:
@@ -116,7 +130,8 @@ class Smearer {
         for (int y = box_.top(); y <= box_.bottom(); ++y)
             for (int x = box_.left(); x <= box_.right(); ++x) {
                 if (!isIn(QPointF(x, y)) || smeared_.scanLine(y)[x] != 0) continue;
-                image_.scanLine(y)[x] = static_cast<uchar>((image_.scanLine(y)[x] + film) / 2);
+                uchar& grey = image_.scanLine(y)[x];
+                grey = static_cast<uchar>(kind_ == Smear::Dirt ? film : (grey + film) / 2);
                 smeared_.scanLine(y)[x] = 1;
                 ++count_;
             }
@@ -125,6 +140,7 @@ class Smearer {
     QImage& image_;
     QRect box_;
     double dots_;
+    Smear kind_;
     stats::SeededRandom& random_;
     QImage smeared_;
     int count_{};
@@ -154,73 +170,96 @@ QImage resized(const QImage& image, double times) {
     return image.scaled((times * QSizeF(image.size())).toSize(), Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
 }
 
-QString readOnce(const QImage& look, const QTemporaryDir& folder) {
+/// What is read, once for each symbol that can be.
+QStringList readOnce(const QImage& look, const QTemporaryDir& folder) {
     const QString file = folder.filePath("look.png");
     EXPECT_TRUE(look.save(file));
     QProcess process;
     process.start("zbarimg", {"-q", "--raw", "-Sdisable", "-Sqrcode.enable", file});
     EXPECT_TRUE(process.waitForFinished());
-    return QString::fromUtf8(process.readAllStandardOutput()).trimmed();
+    return QString::fromUtf8(process.readAllStandardOutput()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
 }
 
 /// A scanner in the hand takes many looks until it has read: at any angle, sharp and a little out of focus, lighter and darker.
-QString readBack(const QImage& image, const QTemporaryDir& folder) {
-    if (const QString read = readOnce(image, folder); !read.isEmpty()) return read;
+QStringList readBack(const QImage& image, const QTemporaryDir& folder) {
+    if (const QStringList read = readOnce(image, folder); !read.isEmpty()) return read;
     std::vector<QImage> looks;
     for (const double degrees : {10.0, 20.0, 0.0, 30.0})
         for (const QImage& near : {resized(resized(image, 0.7), 2 / 0.7), resized(image, 2)})
             looks.push_back(turned(near, degrees));
     for (const QImage& look : looks)
-        if (const QString read = readOnce(look, folder); !read.isEmpty()) return read;
+        if (const QStringList read = readOnce(look, folder); !read.isEmpty()) return read;
     for (const QImage& look : looks)
         for (const int level : {80, 104, 128, 152, 176})
-            if (const QString read = readOnce(inBlackAndWhite(look, level), folder); !read.isEmpty()) return read;
+            if (const QStringList read = readOnce(inBlackAndWhite(look, level), folder); !read.isEmpty()) return read;
     return {};
 }
 
-/// How many of the sheet's labels are read, and of how many.
-std::pair<int, int> readSmeared(const LabelStock& stock, int dots, stats::SeededRandom& random) {
+/// How many of the sheet's labels are read, and of how many. None is ever read as another batch.
+std::pair<int, int> readSmeared(const LabelStock& stock, int dotsAnInch, Smear kind) {
     const QTemporaryDir folder;
     const int count = std::clamp(stock.perPage(), 20, 21);
+    const double dots = dotsAnInch / 25.4;
     const std::vector<core::Batch> batches = batchesToLabel(count);
-    const std::vector<QImage> pages =
-        printedAtDots({.labels = report::labelsOf(batches, examples::smallShelves()), .stock = stock}, dots, folder);
+    const std::vector<QImage> pages = printedAtDots(
+        {.labels = report::labelsOf(batches, examples::smallShelves()), .stock = stock}, dotsAnInch, folder);
     int read = 0;
     for (int number = 0; number < count; ++number) {
+        const std::uint64_t seed = firstSeed + static_cast<std::uint64_t>(number);
+        SCOPED_TRACE(testing::Message() << stock.word.toStdString() << ", label " << number << ", seed " << seed);
+        const QString code = QString::fromStdString(batches[static_cast<std::size_t>(number)].code);
+        const report::LabelCodes codes = report::codesOn(code, stock.label);
         const QImage& page = pages[static_cast<std::size_t>(number / stock.perPage())];
-        QImage label = labelOf(page, stock.place(number), dots / 25.4);
-        Smearer smearer(label, dots / 25.4, random);
-        smearer.smear();
-        EXPECT_GE(smearer.share(), smearedShare);
-        const std::string said = readBack(smearer.symbol(), folder).toStdString();
-        const std::string& code = batches[static_cast<std::size_t>(number)].code;
-        EXPECT_TRUE(said.empty() || said == code) << said << " for " << code;
-        read += said == code ? 1 : 0;
+        CodeField field = fieldOf(page, stock.place(number), codes, dots);
+        expectInPlace(field, codes, dots);
+        stats::SeededRandom random(seed);
+        for (const QRect& symbol : field.symbols) {
+            Smearer smearer(field.image, symbol, dots, kind, random);
+            smearer.smear();
+            EXPECT_GE(smearer.share(), smearedShare);
+        }
+        const QStringList said = readBack(field.image, folder);
+        for (const QString& each : said) EXPECT_EQ(each.toStdString(), code.toStdString());
+        read += said.contains(code) ? 1 : 0;
     }
     return {read, count};
 }
 
-// Measured with this seed: 103 of 103 at 300 dots an inch, 102 of 103 at 203; none is ever read as another batch.
-void expectReadButForOneInAHundred(int dots) {
-    stats::SeededRandom random(smearSeed);
-    SCOPED_TRACE(testing::Message() << "seed " << smearSeed);
-    int unread = 0, all = 0;
+/// With no more labels of a sheet unread than `mayMiss` of its stock.
+void expectRead(int dotsAnInch, Smear kind, const std::function<int(const LabelStock&)>& mayMiss) {
     for (const LabelStock& stock : report::labelStocks("A4")) {
-        const auto [read, count] = readSmeared(stock, dots, random);
-        unread += count - read;
-        all += count;
+        const auto [read, count] = readSmeared(stock, dotsAnInch, kind);
+        EXPECT_GE(read, count - mayMiss(stock)) << stock.word.toStdString();
         testing::Test::RecordProperty(stock.word.toStdString(), std::to_string(read) + " of " + std::to_string(count));
     }
-    EXPECT_GE(all, 5 * 20);
-    EXPECT_LE(unread, all / 100);
+}
+
+// Measured with these seeds, 300 and 203 dots an inch: of labels with six symbols all are read, with five 17 and 20 of 20, with four 16 and 19
+// of 20, with two 14 and 13 of 21. A reader needs all three corner squares of one symbol, so each more is another chance.
+int underDirt(const LabelStock& stock) {
+    const std::size_t symbols = report::codesOn(QStringLiteral("B260047K"), stock.label).places.size();
+    if (symbols >= 6) return 0;
+    return symbols >= 4 ? 4 : 8;
+}
+
+int none(const LabelStock&) {
+    return 0;
 }
 
 }  // namespace
 
-TEST(SmearedLabels, AreReadAt300DotsAnInchButForOneInAHundred) {
-    expectReadButForOneInAHundred(300);
+TEST(SmearedLabels, AreAllReadThroughAFilmAt300DotsAnInch) {
+    expectRead(300, Smear::Film, none);
 }
 
-TEST(SmearedLabels, AreReadAt203DotsAnInchButForOneInAHundred) {
-    expectReadButForOneInAHundred(203);
+TEST(SmearedLabels, AreAllReadThroughAFilmAt203DotsAnInch) {
+    expectRead(203, Smear::Film, none);
+}
+
+TEST(SmearedLabels, AreReadUnderDirtAt300DotsAnInch) {
+    expectRead(300, Smear::Dirt, underDirt);
+}
+
+TEST(SmearedLabels, AreReadUnderDirtAt203DotsAnInch) {
+    expectRead(203, Smear::Dirt, underDirt);
 }

@@ -6,7 +6,9 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+#include <map>
 
+#include "app/report/label_codes.h"
 #include "app/report/qr_code.h"
 #include "db/logbook_error.h"
 #include "gmock/gmock.h"
@@ -56,13 +58,15 @@ std::vector<QImage> pagesAsPrinted(const QString& file, const QTemporaryDir& fol
     return pages;
 }
 
-/// What an independent reader sees on one label, cut out of its page.
+/// What an independent reader sees on one label, cut out of its page: the same from each of its symbols, which is then said once.
 QString scanned(const QImage& page, const QRectF& millimetres, const QTemporaryDir& folder) {
     const double dots = 300 / 25.4;
     const QRectF area(millimetres.topLeft() * dots, millimetres.size() * dots);
     const QString file = folder.filePath("label.png");
     EXPECT_TRUE(page.copy(area.toRect()).save(file));
-    return outputOfTool("zbarimg", {"-q", "--raw", file}).trimmed();
+    QStringList seen = outputOfTool("zbarimg", {"-q", "--raw", file}).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    seen.removeDuplicates();
+    return seen.join(QLatin1Char(' '));
 }
 
 }  // namespace
@@ -167,6 +171,50 @@ TEST(QrCode, IsTheSmallestForACodeOfOurs) {
     EXPECT_GT(report::qrCodeOf("a code of another logbook, and a long one").side, 21);
     EXPECT_EQ(report::qrCodeOf("").side, 0);
     EXPECT_EQ(report::qrCodeOf(QString(5000, QLatin1Char('x'))).side, 0);
+    EXPECT_EQ(report::qrCodeOf("B260047K", 2).side, 25) << "no smaller than asked for";
+}
+
+TEST(LabelCodes, StandAsOftenAsThereIsRoomBesideTheText) {
+    const std::map<QString, std::size_t> symbols{
+        {"a4-21", 6}, {"a4-65", 2}, {"letter-30", 6}, {"roll-50x25", 4}, {"stake-100x16", 5}};
+    for (const LabelStock& each : report::labelStocks("A4")) {
+        SCOPED_TRACE(each.word.toStdString());
+        const report::LabelCodes codes = report::codesOn("B260047K", each.label);
+        ASSERT_EQ(codes.places.size(), symbols.at(each.word));
+        EXPECT_GE(each.label.width() - codes.width, 26);
+        const double light = 4 * codes.module - 1e-9;
+        for (std::size_t number = 0; number < codes.places.size(); ++number) {
+            const QRectF withLight = codes.symbol(number).adjusted(-light, -light, light, light);
+            EXPECT_TRUE(QRectF(0, 0, codes.width, each.label.height()).contains(withLight));
+            for (std::size_t other = 0; other < number; ++other)
+                EXPECT_FALSE(withLight.intersects(codes.symbol(other))) << number << " and " << other;
+        }
+    }
+}
+
+TEST(LabelCodes, AreNoneWhereTheCodeIsTooLongForTheLabel) {
+    EXPECT_EQ(report::codesOn("", {63.5, 38.1}).places.size(), 0U);
+    const report::LabelCodes none = report::codesOn(QString(200, QLatin1Char('x')), {38.1, 21.2});
+    EXPECT_TRUE(none.places.empty());
+    EXPECT_EQ(none.width, 0);
+    EXPECT_GE(report::codesOn("north house/spring/lavender/tray-17b", {63.5, 38.1}).places.size(), 1U);
+}
+
+TEST(LabelCodes, StandOnWholeDotsOfAPrinterOf203DotsAnInch) {
+    const QTemporaryDir folder;
+    report::writePdf(somePrint("roll-50x25", 1), folder.filePath("labels.pdf"));
+    outputOfTool("pdftoppm", {"-r", "203", "-gray", "-png", folder.filePath("labels.pdf"), folder.filePath("page")});
+    const QImage page = QImage(folder.filePath("page-1.png")).convertToFormat(QImage::Format_Grayscale8);
+    ASSERT_FALSE(page.isNull());
+    const report::LabelCodes codes = report::codesOn("B260001K", stock("roll-50x25").label);
+    // A printer for labels prints a dot or none: every module is three dots wide and high, and all nine are alike.
+    for (const QPointF& place : codes.places) {
+        const QPoint corner = (place * 203 / 25.4).toPoint();
+        for (int y = 0; y < 3 * codes.code.side; ++y)
+            for (int x = 0; x < 3 * codes.code.side; ++x)
+                ASSERT_EQ(page.constScanLine(corner.y() + y)[corner.x() + x] < 128, codes.code.isDark(y / 3, x / 3))
+                    << x << ", " << y;
+    }
 }
 
 TEST(QrCode, BecomesOnePathOfItsDarkModules) {
