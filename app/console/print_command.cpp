@@ -37,8 +37,8 @@ std::string PrintCommand::name() const {
 
 std::string PrintCommand::summary() const {
     return tr(
-        "a batch's summary, a check sheet, a session sheet, a map of positions, a trial's report, or a lid to drill, "
-        "as PDF");
+        "a batch's summary, a check sheet, a session sheet, a map of positions, a trial's report or its "
+        "map, or a lid to drill, as PDF");
 }
 
 void PrintCommand::declare(Options& options) {
@@ -48,6 +48,7 @@ void PrintCommand::declare(Options& options) {
     options.option("--session", "DATE", tr("what was stuck on that day"), session_);
     options.option("--map", "WHERE", tr("what stands at each position: a station's name or a batch's code"), map_);
     options.option("--trial", "NAME", tr("how a trial was planned, how far it is, what came of it"), trial_);
+    options.option("--trial-map", "NAME", tr("which cutting of a trial goes where, for the bench"), trialMap_);
     drilling_.declare(options);
     options.neededOption("--to", "FILE.pdf", tr("the file to write; an older one is replaced"), to_);
     options.option("--paper", "A4|Letter", tr("(as the logbook says)"), paper_);
@@ -70,7 +71,9 @@ int PrintCommand::run(const Surroundings& surroundings, std::ostream& out, std::
                                                : day    ? sessionSheet(logbook, *day, surroundings, err)
                                                : map_   ? mapSheet(logbook, surroundings, err)
                                                : trial_ ? trialSheet(*trial_, logbook, file_, surroundings, err)
-                                                        : roundSheet(logbook, surroundings);
+                                               : trialMap_
+                                                   ? trialMapSheet(*trialMap_, logbook, file_, surroundings, err)
+                                                   : roundSheet(logbook, surroundings);
     if (!sheet) return Refused;
     const std::string usual = logbook.shelves().facts.paper;
     report::writePdf(*sheet, QString::fromStdString(*to_),
@@ -81,11 +84,11 @@ int PrintCommand::run(const Surroundings& surroundings, std::ostream& out, std::
 
 void PrintCommand::requireOneThing() const {
     const int things = (code_ ? 1 : 0) + (session_ ? 1 : 0) + (isRound_ ? 1 : 0) + (map_ ? 1 : 0) + (trial_ ? 1 : 0) +
-                       (drilling_.isWanted() ? 1 : 0);
+                       (trialMap_ ? 1 : 0) + (drilling_.isWanted() ? 1 : 0);
     if (things != 1)
         throw WrongArgument(
-            tr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME and --template one is needed, "
-               "and no more than one."));
+            tr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME, --trial-map NAME and --template "
+               "one is needed, and no more than one."));
 }
 
 int PrintCommand::printTemplate(report::DrillingTemplate drilling, const Surroundings& surroundings,
@@ -130,6 +133,7 @@ void PrintCommand::say(const report::Sheet& sheet, std::ostream& out) const {
     if (code_) json["batch"] = *code_;
     if (session_) json["session"] = *session_;
     if (trial_) json["trial"] = *trial_;
+    if (trialMap_) json["trial_map"] = *trialMap_;
     if (isRound_) json["round"] = true;
     if (map_) json["map"] = *map_;
     print(json, out);
@@ -145,9 +149,9 @@ std::optional<report::Sheet> PrintCommand::batchSheet(const db::Logbook& logbook
     const core::Shelves shelves = logbook.shelves();
     const std::vector<core::BatchRecord> all = logbook.batchRecords(record->batch.plant);
     const core::BatchSummary summary = core::summaryOf(*record, shelves, all, surroundings.today);
-    return report::batchSummarySheet(*record, sessionOf(logbook, record->batch), summary, shelves,
-                                     momentFrom(surroundings.clock),
-                                     report::batchEventsOf(logbook, *record, shelves, surroundings.today));
+    return report::batchSummarySheet(
+        *record, sessionOf(logbook, record->batch), summary, shelves, momentFrom(surroundings.clock),
+        report::batchEventsOf(logbook, *record, shelves, surroundings.today, surroundings.clock()));
 }
 
 std::optional<report::Sheet> PrintCommand::mapSheet(const db::Logbook& logbook, const Surroundings& surroundings,

@@ -40,6 +40,7 @@ class PrintCommand : public Command {
     bool isRound_{};
     std::optional<std::string> map_;
     std::optional<std::string> trial_;
+    std::optional<std::string> trialMap_;
     DrillingOptions drilling_;
     std::optional<std::string> to_;
     std::optional<std::string> paper_;

@@ -27,6 +27,13 @@ Json recordsJson(const core::PastRecords& records) {
             {"icc_from_records", records.isSpreadFromRecords}};
 }
 
+Json rangeJson(const core::HowMany& howMany) {
+    if (!howMany.expectedRange) return {};
+    return {{"low", howMany.expectedRange->low},
+            {"high", howMany.expectedRange->high},
+            {"level", figure(howMany.question.level)}};
+}
+
 Json whenJson(const core::When& when) {
     Json days = Json::array();
     for (const core::PlanDay& day : when.days)
@@ -63,6 +70,7 @@ Json jsonOf(const StickAnswer& answer) {
                  {"stick", numberOrNull(howMany.stick)},
                  {"achieved", figure(howMany.achieved)},
                  {"expected_plants", howMany.stick ? figure(howMany.expectedPlants) : Json()},
+                 {"expected_range", rangeJson(howMany)},
                  {"tray", hasTrays ? Json(question.traySize) : Json()},
                  {"with_a_tray_more", nullptr},
                  {"curve", curveJson(howMany)},

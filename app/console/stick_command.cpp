@@ -119,7 +119,11 @@ StickAnswer StickCommand::fromRate(const core::HowManyQuestion& question) const 
     answer.howMany.question = question;
     answer.howMany.stick = count.count;
     answer.howMany.achieved = count.achieved;
-    if (count.count) answer.howMany.expectedPlants = *count.count * rate * question.pottedLive;
+    if (count.count) {
+        answer.howMany.expectedPlants = *count.count * rate * question.pottedLive;
+        answer.howMany.expectedRange =
+            stats::rangeForKnownRate(*count.count, rate, question.level, question.pottedLive);
+    }
     answer.howMany.answerInWords = core::howManyInWords(answer.howMany);
     answer.howMany.recordsInWords = tr("The rate is taken as known for certain, which no grower's is.");
     return answer;
@@ -141,6 +145,8 @@ StickAnswer StickCommand::fromCounts(const core::HowManyQuestion& question) cons
     answer.howMany.stick = far.count;
     answer.howMany.achieved = far.achieved;
     answer.howMany.expectedPlants = *far.count * answer.past->meanRate;
+    answer.howMany.expectedRange =
+        stats::rangeForPastRecords(*far.count, answer.past->rooted, answer.past->assessed, question.level);
     answer.howMany.answerInWords = core::howManyInWords(answer.howMany);
     return answer;
 }
@@ -154,6 +160,7 @@ StickAnswer StickCommand::fromShelves(core::HowManyQuestion question, const core
     const core::RootingDays rooting = when ? core::rootingDaysOf(*answer.past, shelves, batches) : core::RootingDays{};
     if (when) question.rootedInTime = rooting.rootedInTime;
     if (!tray_) question.traySize = core::usualTraySize(*answer.past, shelves);
+    question.level = shelves.facts.level;
     answer.howMany = answered(core::howManyToStick(question, *answer.past));
     if (!when) return answer;
     const auto days = core::whenToStick(*when, rooting, *answer.past, answer.howMany.stick, shelves, today);

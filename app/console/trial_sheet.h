@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A trial's report for the print command.
+// A trial's report and its map for the print command.
 #pragma once
 
 #include <iosfwd>
@@ -16,5 +16,9 @@ namespace console {
 [[nodiscard]] std::optional<report::Sheet> trialSheet(const std::string& name, const db::Logbook& logbook,
                                                       const std::string& file, const Surroundings& surroundings,
                                                       std::ostream& err);
+/// Which cutting goes where. Nothing when there is no such trial or nothing of it is dealt: `err` then says so.
+[[nodiscard]] std::optional<report::Sheet> trialMapSheet(const std::string& name, const db::Logbook& logbook,
+                                                         const std::string& file, const Surroundings& surroundings,
+                                                         std::ostream& err);
 
 }  // namespace console

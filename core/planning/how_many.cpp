@@ -76,6 +76,7 @@ Refusals faultsIn(const HowManyQuestion& question) {
     collect(faults, faultInPart("Live after potting", question.pottedLive));
     collect(faults, faultInPart("Rooted in time", question.rootedInTime));
     collect(faults, faultInWhole("Tray size", question.traySize, 1, largestTray));
+    collect(faults, faultInShare("Level", question.level));
     return faults;
 }
 
@@ -89,7 +90,12 @@ std::string howManyInWords(const HowMany& answer) {
                         ": the chance of that many or more is " + chanceInWords(*answer.achieved);
     if (question.pottedLive < 1)
         words += ", when " + std::to_string(perHundred(question.pottedLive)) + " of 100 live on after potting";
-    return words + ". About " + std::to_string(std::lround(answer.expectedPlants)) + " is what to expect.";
+    words += ". About " + std::to_string(std::lround(answer.expectedPlants)) + " is what to expect";
+    if (answer.expectedRange)
+        words += ", anything from " + std::to_string(answer.expectedRange->low) + " to " +
+                 std::to_string(answer.expectedRange->high) + " may come of it (" + levelWords(question.level) +
+                 " prediction interval)";
+    return words + ".";
 }
 
 Result<HowMany> howManyToStick(const HowManyQuestion& question, const PastRecords& records) {
@@ -103,6 +109,8 @@ Result<HowMany> howManyToStick(const HowManyQuestion& question, const PastRecord
     if (answer.stick) {
         answer.trays = (*answer.stick + question.traySize - 1) / question.traySize;
         answer.expectedPlants = *answer.stick * records.meanRate * livesOnOf(question);
+        answer.expectedRange = stats::rangeForPastBatches(*answer.stick, records.past, question.traySize,
+                                                          question.level, livesOnOf(question));
         answer.withATrayMore = std::min(mostToStick, *answer.stick + question.traySize);
         setCurve(records, answer);
         answer.trayMoreInWords = trayMoreInWords(answer);

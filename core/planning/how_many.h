@@ -8,6 +8,7 @@
 
 #include "core/planning/past_records.h"
 #include "core/result.h"
+#include "stats/planning/predictive_range.h"
 
 namespace core {
 
@@ -17,7 +18,8 @@ struct HowManyQuestion {
     double pottedLive{1};   // of rooted cuttings that are potted, the share that live on
     double rootedInTime{
         1};  // of those that root by the horizon, the share that have by potting day: RootingDays::rootedInTime
-    int traySize{20};  // cuttings that share one tray's luck
+    int traySize{20};    // cuttings that share one tray's luck
+    double level{0.95};  // of the range around what is to be expected
 };
 
 struct StuckChance {
@@ -27,11 +29,12 @@ struct StuckChance {
 
 struct HowMany {
     HowManyQuestion question;
-    std::optional<int> stick;        // absent: 20 000 would not do
-    std::optional<double> achieved;  // the chance with `stick`
-    int trays{};                     // that `stick` fills, the last perhaps in part
-    double expectedPlants{};         // of `stick`, on average
-    int withATrayMore{};             // stick + a tray
+    std::optional<int> stick;                        // absent: 20 000 would not do
+    std::optional<double> achieved;                  // the chance with `stick`
+    int trays{};                                     // that `stick` fills, the last perhaps in part
+    double expectedPlants{};                         // of `stick`, on average
+    std::optional<stats::CountRange> expectedRange;  // of `stick`, at the question's level; for plants still to come
+    int withATrayMore{};                             // stick + a tray
     double chanceWithATrayMore{};
     std::vector<StuckChance> curve;  // rising; `stick` and `withATrayMore` are among its points
     std::string answerInWords;

@@ -15,7 +15,8 @@ PlanAnswer answerTo(const Plan& plan, const Shelves& shelves, std::span<const Ba
                                      .assurance = plan.assurance,
                                      .pottedLive = plan.pottedLivePercent / 100,
                                      .rootedInTime = plan.needBy ? answer.rooting.rootedInTime : 1,
-                                     .traySize = usualTraySize(answer.records, shelves)},
+                                     .traySize = usualTraySize(answer.records, shelves),
+                                     .level = shelves.facts.level},
                                     answer.records);
     if (plan.needBy)
         answer.when = whenToStick({*plan.needBy, plan.hardeningDays, plan.pottingDays}, answer.rooting, answer.records,

@@ -5,8 +5,10 @@
 #include <cmath>
 #include <set>
 
-#include "core/comparison/course.h"
+#include "core/comparison/arm_records.h"
 #include "core/comparison/english.h"
+#include "core/comparison/rate_interval.h"
+#include "core/comparison/spread.h"
 #include "core/field_faults.h"
 #include "core/planning/past_records.h"
 #include "core/trial/trial_progress.h"
@@ -148,6 +150,23 @@ std::string powerWarning(const TrialPowerQuestion& question) {
            "stations or sessions per arm make one.";
 }
 
+/// All that is on record of the arm's kind, counted and with its intervals as everywhere else.
+Arm countedOf(const TrialArm& arm, Factor factor, std::span<const PlantId> plants, const Shelves& shelves,
+              std::span<const BatchRecord> batches, int horizonDay, const stats::PooledSpread& spread) {
+    std::vector<const BatchRecord*> ofKind;
+    for (const BatchRecord& record : batches) {
+        const bool isOfPlants = plants.empty() || std::ranges::find(plants, record.batch.plant) != plants.end();
+        if (isOfPlants && kindOf(record.batch, factor) == arm) ofKind.push_back(&record);
+    }
+    if (ofKind.empty()) return {};
+    const double level = shelves.facts.level;
+    ArmRecords records = armsOf(factor, shelves, ofKind, horizonDay, intervalOf(shelves.facts), level).front();
+    Spread ofLogbook;
+    ofLogbook.intraclassCorrelation = spread.correlation;
+    borrowSpread(ofLogbook, level, records);
+    return std::move(records.arm);
+}
+
 }  // namespace
 
 Refusals faultsIn(const TrialPowerQuestion& question) {
@@ -187,30 +206,30 @@ Result<TrialPower> trialPower(const TrialPowerQuestion& question, const std::sto
 
 ExpectedRate expectedRateOf(const Trial& design, std::span<const PlantId> plants, const Shelves& shelves,
                             std::span<const BatchRecord> batches, const stats::PooledSpread& spread) {
-    if (!design.factor || design.arms.empty()) return {.inWords = "Say first what the arms are."};
+    if (!design.factor || design.arms.empty()) return {.limits = {}, .inWords = "Say first what the arms are."};
     const TrialArm& arm = design.arms.front();
     const std::string name = nameInWords(*design.factor, nameOf(arm, *design.factor, shelves));
     const int horizonDay = design.horizonDay.value_or(shelves.facts.horizonDay);
-    std::vector<BatchCount> counts;
-    for (const BatchRecord& record : batches) {
-        const bool isOfPlants = plants.empty() || std::ranges::find(plants, record.batch.plant) != plants.end();
-        if (!isOfPlants || kindOf(record.batch, *design.factor) != arm) continue;
-        const HorizonFate fate = courseOf(record, horizonDay).fate;
-        if (fate.assessed > 0) counts.push_back({record.batch.code, fate.rooted, fate.assessed});
-    }
-    if (!counts.empty()) {
-        const PastRecords past = pastRecordsOf(counts);
-        return {.rate = past.meanRate,
-                .batches = static_cast<int>(counts.size()),
+    const Arm onRecord = countedOf(arm, *design.factor, plants, shelves, batches, horizonDay, spread);
+    if (onRecord.assessed > 0) {
+        const Limits limits = onRecord.withSpread ? *onRecord.withSpread : *onRecord.asCounted;
+        const int counting = static_cast<int>(onRecord.counted.size());
+        return {.rate = pastRecordsOf(onRecord.counted).meanRate,
+                .batches = counting,
+                .limits = limits,
                 .inWords = "On record, " + name + " by day " + std::to_string(horizonDay) + ": " +
-                           std::to_string(past.rooted) + " of " + std::to_string(past.assessed) + " rooted, in " +
-                           counted(static_cast<int>(counts.size()), "batch", "batches") + "."};
+                           std::to_string(onRecord.rooted) + " of " + std::to_string(onRecord.assessed) +
+                           " rooted, in " + counted(counting, "batch", "batches") + "; " +
+                           std::to_string(perHundred(limits.low)) + " to " + std::to_string(perHundred(limits.high)) +
+                           " of 100 fits (" + levelWords(shelves.facts.level) + " interval" +
+                           (onRecord.withSpread ? ", with the spread between batches" : "") + ")."};
     }
     if (plants.size() == 1) {
         const PastRecords past = pastRecordsOf(plants.front(), arm.method, shelves, batches, spread);
-        if (past.band) return {.rate = past.meanRate, .batches = 0, .inWords = restsOnInWords(past)};
+        if (past.band) return {.rate = past.meanRate, .batches = 0, .limits = {}, .inWords = restsOnInWords(past)};
     }
-    return {.inWords = "Nothing of " + name + " is on record, so a half is reckoned with: it takes the most cuttings."};
+    return {.limits = {},
+            .inWords = "Nothing of " + name + " is on record, so a half is reckoned with: it takes the most cuttings."};
 }
 
 }  // namespace core

@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "core/comparison/arm.h"
 #include "core/records.h"
 #include "core/result.h"
 #include "stats/overdispersion/intraclass_correlation.h"
@@ -64,6 +65,8 @@ struct TrialPower {
 struct ExpectedRate {
     double rate{0.5};
     int batches{};  // behind it; 0: nothing on record
+    std::optional<Limits>
+        limits;  // of the share as counted, with the spread between batches where there are two or more; absent without any
     std::string inWords;
 };
 

@@ -63,4 +63,11 @@ double TraySums::chanceWithAnotherTray(int size) const {
     return std::min(1.0, chance);
 }
 
+std::vector<double> TraySums::law() const {
+    std::vector<double> law(wanted_);
+    for (const Sum& sum : sums_)
+        for (std::size_t s = 0; s < sum.fewer.size(); ++s) law[s] += sum.point.weight * sum.fewer[s];
+    return law;
+}
+
 }  // namespace stats

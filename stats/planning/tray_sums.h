@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Successes summed over trays that share a rate but not their luck. Only for predictive_count.cpp.
+// Successes summed over trays that share a rate but not their luck. Only for predictive_count.cpp and predictive_range.cpp.
 #pragma once
 
 #include <span>
@@ -20,6 +20,8 @@ class TraySums {
     void addTray(int size);
     /// Probability of `wanted` or more with one more tray of this size, which isn't added. Never falls with size.
     [[nodiscard]] double chanceWithAnotherTray(int size) const;
+    /// Probabilities of 0, 1, ... wanted - 1 over the whole posterior, of the trays added so far.
+    [[nodiscard]] std::vector<double> law() const;
 
   private:
     struct Sum {

@@ -31,9 +31,9 @@ TEST(PrintCommand, SaysWhatIsWrong) {
     const support::TemporaryFolder folder;
     const std::string log = folder / "bench.strikebook", pdf = folder / "batch.pdf";
     ASSERT_EQ(run({"create", log}).status, 0);
-    EXPECT_THAT(
-        run({"print", log, "--to", pdf}).err,
-        HasSubstr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME and --template one is needed"));
+    EXPECT_THAT(run({"print", log, "--to", pdf}).err,
+                HasSubstr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME, --trial-map NAME and "
+                          "--template one is needed"));
     EXPECT_THAT(run({"print", "--round", "--to", pdf}).err, HasSubstr("LOG is missing"));
     EXPECT_EQ(run({"print", log, "--round", "--template", "--to", pdf}).status, 2);
     EXPECT_THAT(run({"print", log, "--batch", "B1"}).err, HasSubstr("--to FILE.pdf is missing"));
@@ -158,6 +158,22 @@ TEST(PrintCommand, PrintsATrialsReportByItsName) {
     const support::Ran none = run({"print", log, "--trial", "No such trial", "--to", folder / "none.pdf"});
     EXPECT_EQ(none.status, 1);
     EXPECT_THAT(none.err, HasSubstr("There is no trial \"No such trial\""));
+    EXPECT_FALSE(std::filesystem::exists(folder / "none.pdf"));
+}
+
+TEST(PrintCommand, PrintsWhichCuttingOfATrialGoesWhere) {
+    const support::TemporaryFolder folder;
+    const std::string log = folder / "demo.strikebook", pdf = folder / "map.pdf";
+    const std::string name = "Gel on germander";
+    ASSERT_EQ(run({"demo", log, "--batches", "40"}).status, 0);
+    const support::Ran ran = run({"print", log, "--trial-map", name, "--to", pdf});
+    EXPECT_EQ(ran.status, 0) << ran.err;
+    EXPECT_TRUE(folder.read("map.pdf").starts_with("%PDF-"));
+    EXPECT_EQ(run({"print", log, "--trial-map", name, "--to", pdf, "--json"}).json()["trial_map"], name);
+    const support::Ran none = run({"print", log, "--trial-map", "No such trial", "--to", folder / "none.pdf"});
+    EXPECT_EQ(none.status, 1);
+    EXPECT_THAT(none.err, HasSubstr("There is no trial \"No such trial\""));
+    EXPECT_EQ(run({"print", log, "--trial-map", name, "--trial", name, "--to", pdf}).status, 2);
     EXPECT_FALSE(std::filesystem::exists(folder / "none.pdf"));
 }
 

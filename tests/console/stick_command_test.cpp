@@ -117,6 +117,33 @@ TEST_F(StickFromLogbook, CountsThePlantsOwnBatchesByTheMethod) {
     EXPECT_GT(all.json()["stick"], ran.json()["stick"]);
 }
 
+TEST_F(StickFromLogbook, SaysWhatMayComeOfItAtTheLogbooksLevel) {
+    const std::vector<std::string> words{"stick", "--need", "24", "--log", log_, "--species", "Hebe albicans"};
+    EXPECT_THAT(run(words).out, HasSubstr(" may come of it (95 % prediction interval)."));
+    std::vector<std::string> forMachines = words;
+    forMachines.emplace_back("--json");
+    const auto json = run(forMachines).json();
+    EXPECT_EQ(json["expected_range"]["level"], 0.95);
+    EXPECT_LT(json["expected_range"]["low"], json["expected_plants"]);
+    EXPECT_GT(json["expected_range"]["high"], json["expected_plants"]);
+    EXPECT_LE(json["expected_range"]["high"], json["stick"]);
+}
+
+TEST(StickCommand, SaysWhatMayComeOfItWhateverItRestsOn) {
+    // Binomial: P(7 or fewer of 20 at one half) = 0.1316, so 20 give 8 or more 868 times in 1000; P(5 or fewer) = 0.0207.
+    const auto known = run({"stick", "--need", "8", "--rate", "0.5", "--assurance", "0.86", "--json"}).json();
+    EXPECT_EQ(known["stick"], 20);
+    EXPECT_EQ(known["expected_range"]["low"], 6);
+    EXPECT_EQ(known["expected_range"]["high"], 14);
+    EXPECT_THAT(run({"stick", "--need", "24", "--past", "12/20", "15/20"}).out,
+                HasSubstr(" may come of it (95 % prediction interval)."));
+    const auto far = run({"stick", "--need", "200", "--past", "0/200", "--json"}).json();
+    ASSERT_GT(far["stick"], 20'000);
+    EXPECT_LT(far["expected_range"]["low"], far["expected_plants"]);
+    EXPECT_GT(far["expected_range"]["high"], far["expected_plants"]);
+    EXPECT_TRUE(run({"stick", "--need", "9", "--rate", "0", "--json"}).json()["expected_range"].is_null());
+}
+
 TEST_F(StickFromLogbook, SaysWhenAndWritesTheDaysForACalendar) {
     const std::vector<std::string> words{"stick",      "--need",        "24",       "--log",      log_,
                                          "--species",  "Hebe albicans", "--method", "media tray", "--by",

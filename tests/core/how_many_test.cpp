@@ -87,6 +87,23 @@ TEST(HowMany, AsksForMoreWhenLessLivesOrFewerRootInTimeOrMoreShareATray) {
               *howMany({.wanted = 24, .traySize = 5}, records).stick);
 }
 
+TEST(HowMany, SaysWhatMayComeOfItBesideWhatIsToBeExpected) {
+    const core::PastRecords records = core::pastRecordsOf(threeBatches());
+    const HowMany answer = howMany({.wanted = 24, .pottedLive = 0.9}, records);
+    ASSERT_TRUE(answer.expectedRange);
+    const stats::CountRange range = *answer.expectedRange;
+    EXPECT_EQ(range, stats::rangeForPastBatches(*answer.stick, records.past, 20, 0.95, 0.9));
+    EXPECT_LT(range.low, answer.expectedPlants);
+    EXPECT_GT(range.high, answer.expectedPlants);
+    EXPECT_THAT(answer.answerInWords,
+                HasSubstr(" is what to expect, anything from " + std::to_string(range.low) + " to " +
+                          std::to_string(range.high) + " may come of it (95 % prediction interval)."));
+    const HowMany lessSure = howMany({.wanted = 24, .pottedLive = 0.9, .level = 0.8}, records);
+    EXPECT_GT(lessSure.expectedRange->low, range.low);
+    EXPECT_THAT(lessSure.answerInWords, HasSubstr("(80 % prediction interval)"));
+    EXPECT_FALSE(core::howManyToStick({.wanted = 24, .level = 1}, records).has_value());
+}
+
 TEST(HowMany, SaysItInWords) {
     const HowMany answer = howMany({.wanted = 24, .pottedLive = 0.9}, core::pastRecordsOf(threeBatches()));
     EXPECT_THAT(answer.answerInWords, HasSubstr("Stick " + std::to_string(*answer.stick) + " for 24 plants"));

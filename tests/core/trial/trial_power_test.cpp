@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "core/comparison/rate_interval.h"
 #include "stats/planning/exact_power.h"
 #include "stats/planning/non_inferiority_power.h"
 #include "stats/planning/sample_size.h"
@@ -141,12 +142,24 @@ TEST(ExpectedRate, IsThatOfTheFirstArmsOwnBatchesOrAHalf) {
     EXPECT_EQ(expected(hebe).batches, 1);
     EXPECT_GT(expected(hebe).rate, 0.5);
     EXPECT_NE(expected(hebe).inWords.find("18 of 24"), std::string::npos) << expected(hebe).inWords;
+    const core::Limits ofOne = core::rateLimits(core::RateInterval::Wilson, 18, 24, 0.95);
+    ASSERT_TRUE(expected(hebe).limits);
+    EXPECT_EQ(expected(hebe).limits->low, ofOne.low);
+    EXPECT_EQ(expected(hebe).limits->high, ofOne.high);
+    EXPECT_NE(expected(hebe).inWords.find("in 1 batch; 55 to 88 of 100 fits (95 % interval)."), std::string::npos)
+        << expected(hebe).inWords;
     EXPECT_EQ(expected({}).batches, 2) << "of any plant";
+    ASSERT_TRUE(expected({}).limits);
+    const core::Limits alike = core::rateLimits(core::RateInterval::Wilson, 42, 48, 0.95);
+    EXPECT_LT(expected({}).limits->low, alike.low) << "two batches that differ say less than their cuttings";
+    EXPECT_NE(expected({}).inWords.find("interval, with the spread between batches)"), std::string::npos)
+        << expected({}).inWords;
 
     design.factor = core::Factor::Treatment;
     design.arms = {{.treatment = support::weakGel}, {.treatment = support::nothing}};
     EXPECT_EQ(expected({}).rate, 0.5);
     EXPECT_EQ(expected({}).batches, 0);
+    EXPECT_FALSE(expected({}).limits);
     EXPECT_NE(expected({}).inWords.find("Nothing of"), std::string::npos) << expected({}).inWords;
 }
 

@@ -96,6 +96,8 @@ TEST_F(Plans, AnswerWhileTheFormIsOpen) {
             QString::fromStdString(core::fullName(*core::find(workspace_.shelves().plants, support::hebe))));
     QTest::keyClicks(&named<QLineEdit>(*form(), "planWanted"), "24");
     EXPECT_TRUE(pages::comesTrue([&] { return named<QLabel>(*form(), "planAnswer").text().contains("24"); }));
+    EXPECT_TRUE(named<QLabel>(*form(), "planAnswer").text().contains(" may come of it (95 % prediction interval)."))
+        << "beside what to expect: " << named<QLabel>(*form(), "planAnswer").text().toStdString();
     EXPECT_TRUE(workspace_.shelves().plans.empty());
 }
 

@@ -174,6 +174,7 @@ TEST_F(Trials, ShowWhatTheNumberPerArmIsWorthWhileItIsTyped) {
     ASSERT_TRUE(QTest::qWaitFor(isAnswered, 30'000));
     EXPECT_THAT(named<QLabel>(*dialog, "powerAnswer").text().toStdString(), HasSubstr("difference of 20 of 100"));
     EXPECT_THAT(named<QLabel>(*dialog, "powerRestsOn").text().toStdString(), HasSubstr("16 of 24 rooted"));
+    EXPECT_THAT(named<QLabel>(*dialog, "powerRestsOn").text().toStdString(), HasSubstr("of 100 fits (95 % interval"));
     EXPECT_THAT(named<QLabel>(*dialog, "powerWarning").text().toStdString(), HasSubstr("no verdict"))
         << "two batches an arm can't judge their luck";
     const QString before = named<QLabel>(*dialog, "powerOfPlanned").text();
