@@ -1,22 +1,20 @@
 // SPDX-License-Identifier: MIT
-// Between which readings cuttings root best, as far as the trade and the literature say. A reading outside is worth a look, not an alarm.
+// Between which values of a quantity cuttings do well. A value outside is worth a look, not an alarm. Which band holds when, and whose it is:
+// stage_bands.h.
 #pragma once
 
-#include <optional>
 #include <string_view>
-
-#include "core/climate/quantity.h"
 
 namespace core {
 
 struct Band {
-    double low{};  // in the unit of factsOf(quantity)
+    double low{};  // in the unit that the quantity is stored in; an end that no meter shows: there is none
     double high{};
     std::string_view source{};  // "common practice, no source" where there is none
+
+    bool operator==(const Band&) const = default;
 };
 
-/// While cuttings root. Absent where nothing is said that holds for plants in general.
-[[nodiscard]] std::optional<Band> rootingBand(Quantity quantity);
 [[nodiscard]] bool isOutside(const Band& band, double stored);
 
 }  // namespace core

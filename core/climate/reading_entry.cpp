@@ -4,7 +4,6 @@
 #include <cctype>
 #include <cmath>
 
-#include "core/climate/bands.h"
 #include "core/units/entered_text.h"
 #include "core/units/figure_text.h"
 #include "core/units/number_entry.h"
@@ -19,6 +18,7 @@ constexpr double farOff = 8;  // times the last reading
 struct Asked {
     Quantity quantity;
     const DisplayUnits& units;
+    std::optional<Band> band;
     std::optional<double> last;
 
     [[nodiscard]] double shown(double stored) const { return shownValue(stored, quantity, units); }
@@ -52,7 +52,7 @@ bool canBe(const Asked& asked, double stored) {
 bool isLikely(const Asked& asked, double stored) {
     if (!canBe(asked, stored)) return false;
     if (asked.last && *asked.last > 0 && stored >= *asked.last / 2 && stored <= *asked.last * 2) return true;
-    const std::optional<Band> band = rootingBand(asked.quantity);
+    const std::optional<Band>& band = asked.band;
     if (!band) return false;
     const double width = band->high - band->low;
     return stored > band->low - width && stored < band->high + width && stored > factsOf(asked.quantity).low;
@@ -83,7 +83,7 @@ std::string questionAbout(const Asked& asked, const std::string& typed, double s
     if (isFarFromLast(asked, stored))
         return begin + "; last time it was " + asked.withUnit(asked.text(asked.shown(*asked.last))) + "." +
                proposal(asked, shown);
-    const std::optional<Band> band = rootingBand(asked.quantity);
+    const std::optional<Band>& band = asked.band;
     if (!band || !isOutside(*band, stored)) return {};
     // Only a figure that is far off the band looks like a slip; one beside it is simply what it was.
     return begin + "; cuttings root well at " + bandText(asked, *band) + "." +
@@ -93,9 +93,9 @@ std::string questionAbout(const Asked& asked, const std::string& typed, double s
 }  // namespace
 
 ReadingEntry readingEntryFrom(std::string_view typed, Quantity quantity, const DisplayUnits& units,
-                              std::optional<double> last) {
+                              const std::optional<Band>& band, std::optional<double> last) {
     if (isBlank(typed)) return {};
-    const Asked asked{quantity, units, last};
+    const Asked asked{quantity, units, band, last};
     const std::optional<double> shown = numberFrom(typed);
     if (!shown)
         return {.stored = {},

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/climate/bands.h"
 #include "core/climate/quantity.h"
 #include "core/units/display_units.h"
 
@@ -21,10 +22,10 @@ struct ReadingEntry {
     bool operator==(const ReadingEntry&) const = default;
 };
 
-/// `last` is what was read there before, as stored. Asked about is what lies outside rootingBand(), or eight times and more above or below
-/// the last reading (common practice, no source).
+/// `band` is where cuttings do well, as bandWhileRooting() has it; `last` is what was read there before, as stored. Asked about is what lies
+/// outside the band, or eight times and more above or below the last reading (common practice, no source).
 [[nodiscard]] ReadingEntry readingEntryFrom(std::string_view typed, Quantity quantity, const DisplayUnits& units,
-                                            std::optional<double> last = {});
+                                            const std::optional<Band>& band, std::optional<double> last = {});
 
 /// What is read where nothing was read before: of a method with a solution, as a new logbook's "aerated water", EC, pH and temperature
 /// of it; of any other the climate around the cuttings. The grower may always read more (common practice, no source).

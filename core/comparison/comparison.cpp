@@ -191,7 +191,8 @@ std::optional<Factor> factorFrom(std::string_view word) {
 }
 
 Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& shelves,
-                           std::span<const BatchRecord> batches, std::stop_token stop) {
+                           std::span<const BatchRecord> batches, std::stop_token stop,
+                           const ConditionsOnRecord& conditions) {
     const Horizon horizon = horizonFor(question, shelves, batches);
     const double level = question.level.value_or(shelves.facts.level);
     if (Refusals faults = faultsIn(horizon, level, question.margin); !faults.empty()) return refused(std::move(faults));
@@ -216,7 +217,7 @@ Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& sh
     concludePairs(settings, arms, comparison.pairs);
     if (arms.size() > 2) comparison.severalArms = severalArmsOf(arms);
     if (question.factor == Factor::Treatment) comparison.doses = doseSeriesOf(shelves, asked, horizon.day, level);
-    comparison.goesWith = goesWithRooting(shelves, asked, horizon.day, level);
+    comparison.goesWith = goesWithRooting(shelves, asked, horizon.day, level, conditions);
     for (ArmRecords& records : arms) comparison.arms.push_back(std::move(records.arm));
     comparison.inWords = comparisonInWords(comparison);
     return comparison;

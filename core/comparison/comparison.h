@@ -86,8 +86,9 @@ struct Horizon {
 
 /// Refuses a horizon below 1 day or a level outside (0, 1). Fewer than two arms is an answer, not a refusal. Replicates and
 /// permutations are upper limits: over many batches fewer are drawn, so that the answer comes in a few seconds. A stop request ends
-/// it early with what is computed so far; the caller throws that away.
+/// it early with what is computed so far; the caller throws that away. `conditions` are set beside the rest in goesWith.
 [[nodiscard]] Result<Comparison> compare(const ComparisonQuestion& question, const Shelves& shelves,
-                                         std::span<const BatchRecord> batches, std::stop_token stop = {});
+                                         std::span<const BatchRecord> batches, std::stop_token stop = {},
+                                         const ConditionsOnRecord& conditions = {});
 
 }  // namespace core

@@ -64,14 +64,55 @@ std::size_t plantsAmong(const std::vector<Feature>& features) {
         std::count_if(features.begin(), features.end(), [](const Feature& feature) { return feature.isPlant; }));
 }
 
+double stepsFor(std::size_t patterns, std::size_t features) {
+    return static_cast<double>(patterns) * std::pow(static_cast<double>(features + 1), 3);
+}
+
+bool isToldBy(const std::vector<double>& column, std::span<const Feature> features) {
+    return std::ranges::any_of(features, [&](const Feature& feature) {
+        const auto is = [&](auto expected) { return std::ranges::equal(feature.values, column, {}, expected); };
+        return is([](double value) { return value; }) || is([](double value) { return 1 - value; });
+    });
+}
+
+// Conditions differ from batch to batch, so that no batches can be put together any more: each needs room.
+void addConditions(const ConditionsOnRecord& conditions, const Shelves& shelves, const Rows& rows, int horizonDay,
+                   std::vector<Feature>& features, GoesWith& answer) {
+    constexpr int fewestOnRecord = 10;
+    const std::size_t batches = rows.batches.size();
+    const auto hasRoomFor = [&](std::size_t more) {
+        return batches >= batchesAFeature * (features.size() + more + 1) &&
+               stepsFor(batches, features.size() + more) <= mostSteps;
+    };
+    if (conditions.climates.empty()) return;
+    if (!hasRoomFor(1)) {
+        answer.leftOut.emplace_back("conditions: too many things on record differ between too few or too many batches");
+        return;
+    }
+    for (ConditionFeature& condition : conditionFeaturesOf(conditions, shelves, rows.batches, horizonDay)) {
+        const bool hasGaps = condition.onRecord < static_cast<int>(batches);
+        const bool isMarked = hasGaps && !isToldBy(condition.notOnRecord, features);
+        const std::string counted = condition.name + ": on record of " + std::to_string(condition.onRecord) + " of " +
+                                    std::to_string(batches) + " batches";
+        if (condition.onRecord < fewestOnRecord || !hasRoomFor(isMarked ? 2 : 1)) {
+            answer.leftOut.push_back(counted);
+            continue;
+        }
+        if (isMarked)
+            features.push_back({.name = condition.name + " not on record, against on record",
+                                .isPlant = false,
+                                .values = std::move(condition.notOnRecord),
+                                .batches = static_cast<int>(batches) - condition.onRecord});
+        features.push_back(std::move(condition.feature));
+    }
+}
+
 // A column that those before it already tell is named and left out; what remains can be fitted.
 stats::FirthLogistic fitWithoutTwins(Rows& rows, std::vector<Feature>& features, double level, GoesWith& answer) {
     for (;;) {
         putFeatures(features, rows.counts);
         const std::vector<stats::BinomialRow> patterns = patternsOf(rows.counts);
-        const double steps =
-            static_cast<double>(patterns.size()) * std::pow(static_cast<double>(features.size() + 1), 3);
-        if (steps > mostSteps) {
+        if (stepsFor(patterns.size(), features.size()) > mostSteps) {
             answer.whyNot =
                 "So many things on record differ between these batches that setting them side by side would take too "
                 "long: choose one plant, or one trial.";
@@ -178,12 +219,13 @@ std::string inWordsOf(const GoesWith& answer, double level) {
 }  // namespace
 
 GoesWith goesWithRooting(const Shelves& shelves, std::span<const BatchRecord* const> batches, int horizonDay,
-                         double level) {
+                         double level, const ConditionsOnRecord& conditions) {
     GoesWith answer;
     Rows rows = rowsOf(batches, horizonDay);
     answer.batches = static_cast<int>(rows.batches.size());
     for (const stats::BinomialRow& row : rows.counts) answer.cuttings += row.trials;
     std::vector<Feature> features = featuresOf(shelves, rows.batches);
+    addConditions(conditions, shelves, rows, horizonDay, features, answer);
     if (features.empty())
         answer.whyNot =
             "Nothing on record differs between these batches, so there is nothing to set beside their rooting.";

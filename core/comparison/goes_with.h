@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/comparison/arm.h"
+#include "core/comparison/condition_features.h"
 #include "core/records.h"
 
 namespace core {
@@ -34,15 +35,17 @@ struct GoesWith {
     std::vector<FeaturedBatch> rows;
     std::vector<Association> associations;  // plants first, then method, medium, kind of cutting, treatment
     std::vector<std::string>
-        cannotBeTold;      // "method mist: always together with ..." names that other columns already tell
-    std::string whyNot;    // why there are none; empty otherwise
-    double dispersion{1};  // of batches about the fit
+        cannotBeTold;  // "method mist: always together with ..." names that other columns already tell
+    std::vector<std::string> leftOut{};  // "solution EC: on record of 6 batches": conditions that were not looked at
+    std::string whyNot;                  // why there are none; empty otherwise
+    double dispersion{1};                // of batches about the fit
     int batches{}, cuttings{};
     std::string inWords;
 };
 
-/// Batches whose fate at the horizon is known, one row each.
+/// Batches whose fate at the horizon is known, one row each. Of the conditions on record those are looked at that ten batches have and that
+/// these batches leave room for, beside everything else on record; the others are named in leftOut.
 [[nodiscard]] GoesWith goesWithRooting(const Shelves& shelves, std::span<const BatchRecord* const> batches,
-                                       int horizonDay, double level);
+                                       int horizonDay, double level, const ConditionsOnRecord& conditions = {});
 
 }  // namespace core

@@ -11,7 +11,7 @@
 #include "core/batch/batch_rules.h"
 #include "core/batch/check_rules.h"
 #include "core/batch/position_rules.h"
-#include "core/climate/bands.h"
+#include "core/climate/stage_bands.h"
 #include "core/due/due_today.h"
 #include "core/event_rules.h"
 #include "core/planning/plan_rules.h"
@@ -107,8 +107,8 @@ TEST(DemoSeason, HasSomethingOfAllThatABenchKnows) {
     }
     EXPECT_GE(placed, 40);
     EXPECT_GE(byPosition, 60);
-    const auto isOutside = [](const core::Reading& reading) {
-        const auto band = core::rootingBand(reading.quantity);
+    const auto isOutside = [&](const core::Reading& reading) {
+        const auto band = core::bandWhileRooting(records.shelves, reading.quantity);
         return band && core::isOutside(*band, reading.value);
     };
     const auto outside = std::ranges::count_if(records.readings, isOutside);
