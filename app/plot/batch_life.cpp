@@ -15,6 +15,14 @@ core::Date lastDayOf(const core::BatchRecord& record, core::Date today) {
     return tally.undecided() == 0 && !record.checks.empty() ? record.checks.back().checkedOn : today;
 }
 
+std::map<core::Quantity, std::vector<core::BandFrom>> bandsOf(const core::BatchRecord& record,
+                                                              const core::Shelves& shelves) {
+    std::map<core::Quantity, std::vector<core::BandFrom>> bands;
+    for (const core::Quantity quantity : core::allQuantities)
+        bands[quantity] = core::bandsOver(shelves, record, core::climateQuantityOf(quantity));
+    return bands;
+}
+
 BatchLife batchLifeOf(const db::Logbook& logbook, const core::BatchRecord& record, const core::Shelves& shelves,
                       core::Date today) {
     const core::Batch& batch = record.batch;
@@ -22,6 +30,7 @@ BatchLife batchLifeOf(const db::Logbook& logbook, const core::BatchRecord& recor
     life.until = lastDayOf(record, today);
     life.photos = logbook.photos(batch.id);
     life.expenses = logbook.expenses(batch.id);
+    life.bands = bandsOf(record, shelves);
     const core::Station* station = core::find(shelves.stations, batch.station);
     if (station == nullptr) return life;
     life.station = QString::fromStdString(station->name);

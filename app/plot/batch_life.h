@@ -3,8 +3,10 @@
 #pragma once
 
 #include <QString>
+#include <map>
 #include <vector>
 
+#include "core/climate/stage_bands.h"
 #include "core/records.h"
 
 namespace db {
@@ -20,7 +22,11 @@ struct BatchLife {
     std::vector<core::Care> care;
     std::vector<core::Photo> photos;
     std::vector<core::Expense> expenses;
+    std::map<core::Quantity, std::vector<core::BandFrom>> bands{};  // of the stages that it went through
 };
+
+[[nodiscard]] std::map<core::Quantity, std::vector<core::BandFrom>> bandsOf(const core::BatchRecord& record,
+                                                                            const core::Shelves& shelves);
 
 /// The last day of a batch: closed by hand, or nothing left undecided, or today.
 [[nodiscard]] core::Date lastDayOf(const core::BatchRecord& record, core::Date today);

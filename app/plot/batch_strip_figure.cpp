@@ -7,12 +7,14 @@
 #include <cmath>
 #include <utility>
 
+#include "app/plot/batch_strip_bands.h"
 #include "app/plot/batch_strip_picture.h"
+#include "app/plot/climate_text.h"
 #include "app/plot/local_time.h"
 #include "app/plot/number_text.h"
 #include "app/plot/quantity_text.h"
 #include "app/plot/readings_text.h"
-#include "core/climate/bands.h"
+#include "core/climate/stage_bands.h"
 
 namespace plot {
 namespace {
@@ -25,8 +27,17 @@ struct StripFigureWords {
 struct StripSeries {
     core::Quantity quantity{};
     std::vector<const core::Reading*> readings;
-    std::optional<core::Band> band;
+    std::vector<core::BandFrom> bands;
     int outside{};
+
+    /// Of the day on which it was read.
+    [[nodiscard]] const core::StageBand* bandAt(core::Moment moment) const {
+        return core::bandOn(bands, localDay(moment));
+    }
+    [[nodiscard]] bool isOutside(const core::Reading& reading) const {
+        const core::StageBand* band = bandAt(reading.readAt);
+        return band != nullptr && core::isOutside(band->band, reading.value);
+    }
 };
 
 struct StripFacts {
@@ -39,11 +50,15 @@ struct StripFacts {
 std::vector<StripSeries> seriesOf(const BatchLife& life) {
     std::vector<StripSeries> all;
     for (const core::Quantity quantity : core::allQuantities) {
-        StripSeries series{.quantity = quantity, .readings = {}, .band = core::rootingBand(quantity), .outside = 0};
+        const auto bands = life.bands.find(quantity);
+        StripSeries series{.quantity = quantity,
+                           .readings = {},
+                           .bands = bands == life.bands.end() ? std::vector<core::BandFrom>() : bands->second,
+                           .outside = 0};
         for (const core::Reading& reading : life.readings) {
             if (reading.quantity != quantity) continue;
             series.readings.push_back(&reading);
-            if (series.band && core::isOutside(*series.band, reading.value)) ++series.outside;
+            if (series.isOutside(reading)) ++series.outside;
         }
         if (!series.readings.empty()) all.push_back(std::move(series));
     }
@@ -87,7 +102,7 @@ class BatchStripFigure : public Figure {
     QString method() const override {
         QString text = tr("Days since sticking. Light boxes: between two checks the day is unknown.");
         if (!series_.empty())
-            text += u' ' + tr("Shaded: where cuttings in general root well, a diamond lies outside; lines between "
+            text += u' ' + tr("Shaded: where cuttings of that stage do well, a diamond lies outside; lines between "
                               "readings only lead the eye. Sources: with the figures.");
         return text;
     }
@@ -98,9 +113,9 @@ class BatchStripFigure : public Figure {
         for (const StripSeries& series : series_)
             for (const core::Reading* reading : series.readings) rows.push_back(rowOf(series, *reading));
         for (const core::Care& care : facts_.life.care)
-            rows.emplace_back(dayOf(care.doneAt),
-                              QStringList{dayCell(dayOf(care.doneAt)), dateCell(care.doneAt), careText(care.kind),
-                                          QString(), QString(), QString::fromStdString(care.note).simplified()});
+            rows.emplace_back(dayOf(care.doneAt), QStringList{dayCell(dayOf(care.doneAt)), dateCell(care.doneAt),
+                                                              careWithVolume(care, facts_.units), QString(), QString(),
+                                                              QString::fromStdString(care.note).simplified()});
         for (const core::Photo& photo : facts_.life.photos) {
             const double day = core::daysBetween(facts_.batch.stuckOn, photo.takenOn);
             rows.emplace_back(day, QStringList{dayCell(day), shortDateText(photo.takenOn), tr("photo"), QString(),
@@ -139,9 +154,10 @@ class BatchStripFigure : public Figure {
 
     std::pair<double, QStringList> rowOf(const StripSeries& series, const core::Reading& reading) const {
         QString remark = QString::fromStdString(reading.note).simplified();
-        if (series.band && core::isOutside(*series.band, reading.value))
+        if (series.isOutside(reading))
             remark = tr("outside %1 (%2)", "a band and its source")
-                         .arg(bandText(series), QString::fromUtf8(series.band->source)) +
+                         .arg(bandText(series.bandAt(reading.readAt)->band, series.quantity),
+                              bandSource(*series.bandAt(reading.readAt))) +
                      (remark.isEmpty() ? QString() : QStringLiteral("; ") + remark);
         return {dayOf(reading.readAt),
                 {dayCell(dayOf(reading.readAt)), dateCell(reading.readAt), quantityName(series.quantity),
@@ -149,12 +165,8 @@ class BatchStripFigure : public Figure {
                  quantityUnit(series.quantity, facts_.units), remark}};
     }
 
-    QString bandText(const StripSeries& series) const {
-        const auto end = [&](double stored) { return readingNumber(stored, series.quantity, facts_.units); };
-        const core::QuantityFacts& facts = core::factsOf(series.quantity);
-        if (series.band->high >= facts.high) return tr("%1 or more", "a band").arg(end(series.band->low));
-        if (series.band->low <= facts.low) return tr("up to %1", "a band").arg(end(series.band->high));
-        return tr("%1 to %2", "a band").arg(end(series.band->low), end(series.band->high));
+    QString bandText(const core::Band& band, core::Quantity quantity) const {
+        return bandNumbers(band, core::climateQuantityOf(quantity), facts_.units);
     }
 
     StripPicture makePicture() const {
@@ -172,7 +184,7 @@ class BatchStripFigure : public Figure {
             picture.lastDay = std::max(picture.lastDay, static_cast<int>(std::ceil(look.day)));
         for (std::size_t i = 0; i < summary.rootedByDay.size(); ++i) picture.looks.push_back(lookMark(i));
         addMarks(picture);
-        for (const StripSeries& series : series_) picture.panels.push_back(panelOf(series));
+        for (const StripSeries& series : series_) picture.panels.push_back(panelOf(series, picture));
         picture.emptyText = facts_.life.station.isEmpty()
                                 ? tr("The batch has no station on record, so no readings belong to it. \u201cEdit "
                                      "batch\u201d sets one.")
@@ -193,8 +205,9 @@ class BatchStripFigure : public Figure {
 
     void addMarks(StripPicture& picture) const {
         for (const core::Care& care : facts_.life.care) {
-            QString hint = tr("day %1 (%2): %3", "day 12 (14 March 2026, 10:42): topped up")
-                               .arg(dayCell(dayOf(care.doneAt)), momentText(care.doneAt), careText(care.kind));
+            QString hint =
+                tr("day %1 (%2): %3", "day 12 (14 March 2026, 10:42): topped up")
+                    .arg(dayCell(dayOf(care.doneAt)), momentText(care.doneAt), careWithVolume(care, facts_.units));
             if (!care.note.empty()) hint += u'\n' + QString::fromStdString(care.note);
             const bool isNamed = care.kind != core::CareKind::Other;
             picture.care.push_back(
@@ -210,39 +223,28 @@ class BatchStripFigure : public Figure {
         }
     }
 
-    StripPanel panelOf(const StripSeries& series) const {
+    StripPanel panelOf(const StripSeries& series, const StripPicture& picture) const {
         const QString unit = quantityUnit(series.quantity, facts_.units);
         const QString count = readingsCounted(static_cast<int>(series.readings.size()));
         StripPanel panel;
         panel.caption = unit.isEmpty()
                             ? tr("%1; %2", "quantity, n").arg(quantityName(series.quantity), count)
                             : tr("%1, %2; %3", "quantity, unit, n").arg(quantityName(series.quantity), unit, count);
-        if (series.band) panel.band = shownBand(series);
+        panel.bandWords = goodBandsText(series.bands, series.quantity, facts_.units);
+        panel.bands = stripBands(series.bands, series.readings, facts_.batch.stuckOn, picture.lastDay, facts_.units);
         for (const core::Reading* reading : series.readings) panel.points.push_back(pointOf(series, *reading, count));
         panel.last = quantityText(series.quantity, series.readings.back()->value, facts_.units);
         return panel;
     }
 
-    // An end that no meter shows is drawn where the readings end.
-    StripBand shownBand(const StripSeries& series) const {
-        const core::QuantityFacts& facts = core::factsOf(series.quantity);
-        double high = series.band->high;
-        if (high >= facts.high) {
-            high = series.band->low;
-            for (const core::Reading* reading : series.readings) high = std::max(high, reading->value);
-        }
-        return {.low = core::shownValue(series.band->low, series.quantity, facts_.units),
-                .high = core::shownValue(high, series.quantity, facts_.units),
-                .words = tr("good: %1").arg(bandText(series))};
-    }
-
     StripPoint pointOf(const StripSeries& series, const core::Reading& reading, const QString& count) const {
-        const bool isOutside = series.band && core::isOutside(*series.band, reading.value);
+        const bool isOutside = series.isOutside(reading);
         QString hint =
             tr("day %1 (%2): %3 %4; %5", "day, moment, quantity, figure with unit, n")
                 .arg(dayCell(dayOf(reading.readAt)), momentText(reading.readAt), quantityName(series.quantity),
                      quantityText(series.quantity, reading.value, facts_.units), count);
-        if (isOutside) hint += u'\n' + tr("outside %1").arg(bandText(series));
+        if (isOutside)
+            hint += u'\n' + tr("outside %1").arg(bandText(series.bandAt(reading.readAt)->band, series.quantity));
         if (!reading.note.empty()) hint += u'\n' + QString::fromStdString(reading.note);
         return {.day = dayOf(reading.readAt),
                 .value = core::shownValue(reading.value, series.quantity, facts_.units),

@@ -192,8 +192,8 @@ class StripPainter {
 
     void drawReadings(const StripPanel& panel, double top) {
         const Scale values = valueScaleOf(panel, top + panelHeight_, top);
-        caption(top, panel.caption, panel.band ? panel.band->words : QString());
-        if (panel.band) drawBand(*panel.band, values);
+        caption(top, panel.caption, panel.bandWords);
+        for (const StripBand& band : panel.bands) drawBand(band, values);
         drawValueAxis(values);
         const SeriesLook &inside = canvas_.palette().look(0), &outside = canvas_.palette().look(1);
         QPainterPath line(placeOf(panel.points.front(), values));
@@ -215,10 +215,10 @@ class StripPainter {
     // Tinted between two hairlines, so that grey print shows where it ends.
     void drawBand(const StripBand& band, const Scale& values) {
         const double top = values.at(band.high), bottom = values.at(band.low);
+        const double left = days_.at(band.fromDay), right = std::min(days_.end, days_.at(band.toDay));
         const SeriesLook& look = canvas_.palette().look(2);
-        canvas_.fill(QRectF(days_.start, top, days_.end - days_.start, bottom - top), look.band);
-        for (const double y : {top, bottom})
-            canvas_.stroke({days_.start, y}, {days_.end, y}, look.line, 0.05, Qt::DashLine);
+        canvas_.fill(QRectF(left, top, right - left, bottom - top), look.band);
+        for (const double y : {top, bottom}) canvas_.stroke({left, y}, {right, y}, look.line, 0.05, Qt::DashLine);
     }
 
     void drawValueAxis(const Scale& values) {

@@ -4,7 +4,6 @@
 
 #include <QRectF>
 #include <QString>
-#include <optional>
 #include <vector>
 
 #include "app/plot/curve_panel.h"
@@ -27,18 +26,21 @@ struct StripPoint {
     QString hint;
 };
 
+/// From one day to another.
 struct StripBand {
+    double fromDay{};
+    double toDay{};
     double low{};
     double high{};
-    QString words;  // "good: 5.6 to 6.2"
 };
 
 /// What was read of one quantity, in the grower's unit.
 struct StripPanel {
     QString caption;  // "solution EC, mS/cm"
     std::vector<StripPoint> points;
-    std::optional<StripBand> band;
-    QString last;  // the last figure, beside its point
+    std::vector<StripBand> bands{};
+    QString bandWords{};  // "good: 5.6 to 6.2"
+    QString last;         // the last figure, beside its point
 };
 
 struct StripPicture {

@@ -25,7 +25,7 @@ QString tickText(double tick, double step) {
 Scale valueScaleOf(const StripPanel& panel, double bottom, double top) {
     double low = panel.points.front().value, high = low;
     for (const StripPoint& point : panel.points) low = std::min(low, point.value), high = std::max(high, point.value);
-    if (panel.band) low = std::min(low, panel.band->low), high = std::max(high, panel.band->high);
+    for (const StripBand& band : panel.bands) low = std::min(low, band.low), high = std::max(high, band.high);
     const double room = high > low ? 0.12 * (high - low) : std::max(0.1 * std::abs(high), 0.5);
     return {.low = low - room, .high = high + room, .start = bottom, .end = top};
 }

@@ -45,6 +45,26 @@ QString careText(core::CareKind kind) {
     return {};
 }
 
+QString volumeUnitText(core::VolumeUnit unit) {
+    return unit == core::VolumeUnit::Litres ? ReadingsText::tr("L", "litres") : ReadingsText::tr("gal", "US gallons");
+}
+
+QString volumeText(double litres, core::VolumeUnit unit) {
+    return ReadingsText::tr("%1 %2", "a volume and its unit")
+        .arg(amountText(core::shownVolume(litres, unit)), volumeUnitText(unit));
+}
+
+QString careWithVolume(const core::Care& care, const core::DisplayUnits& units) {
+    const QString what = careText(care.kind);
+    if (!care.litres) return what;
+    return ReadingsText::tr("%1, %2", "care, volume").arg(what, volumeText(*care.litres, units.volume));
+}
+
+QString careInWords(const core::Care& care, const core::DisplayUnits& units) {
+    const QString words = careWithVolume(care, units), note = QString::fromStdString(care.note).simplified();
+    return note.isEmpty() ? words : ReadingsText::tr("%1: %2", "care, note").arg(words, note);
+}
+
 QString readingNumber(double stored, core::Quantity quantity, const core::DisplayUnits& units) {
     return decimalText(core::shownValue(stored, quantity, units), decimalsOf(quantity, units));
 }

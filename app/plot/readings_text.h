@@ -12,6 +12,13 @@
 namespace plot {
 
 [[nodiscard]] QString careText(core::CareKind kind);
+/// "L", "gal"
+[[nodiscard]] QString volumeUnitText(core::VolumeUnit unit);
+/// "2 L"
+[[nodiscard]] QString volumeText(double litres, core::VolumeUnit unit);
+/// "topped up, 2 L"; and "topped up, 2 L: rainwater"
+[[nodiscard]] QString careWithVolume(const core::Care& care, const core::DisplayUnits& units);
+[[nodiscard]] QString careInWords(const core::Care& care, const core::DisplayUnits& units);
 /// The figure alone, in the grower's unit.
 [[nodiscard]] QString readingNumber(double stored, core::Quantity quantity, const core::DisplayUnits& units);
 /// "EC 0.60 mS/cm, pH 6.0, solution 21.5 °C"; several of one quantity as a range: "EC 0.60 to 0.80 mS/cm (3 readings)".

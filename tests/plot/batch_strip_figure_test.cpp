@@ -24,14 +24,25 @@ core::Moment onDay(int day, int hour = 9) {
     return plot::momentOf(core::addDays(someBatch().stuckOn, day), 60 * hour);
 }
 
+/// Most of it found rooted on day 14.
+core::BatchRecord someRecord() {
+    core::BatchRecord record{.batch = someBatch(), .checks = {}};
+    core::Check check;
+    check.checkedOn = core::addDays(someBatch().stuckOn, 14);
+    check.rooted = 18;
+    record.checks.push_back(check);
+    return record;
+}
+
 /// Six weeks in a tub that grew too warm. Invented.
 plot::BatchLife warmLife() {
     plot::BatchLife life;
     life.station = QStringLiteral("Tub south");
     life.until = core::addDays(someBatch().stuckOn, 28);
+    life.bands = plot::bandsOf(someRecord(), {});
     for (int day = 0; day <= 28; day += 4) {
         life.readings.push_back(
-            {.quantity = core::Quantity::SolutionEc, .readAt = onDay(day), .value = 0.5 + 0.01 * day});
+            {.quantity = core::Quantity::SolutionEc, .readAt = onDay(day), .value = day < 14 ? 0.45 : 0.65});
         life.readings.push_back(
             {.quantity = core::Quantity::SolutionTemperature, .readAt = onDay(day), .value = day < 20 ? 22.5 : 32.0});
     }
@@ -53,7 +64,7 @@ TEST(BatchStripFigure, SaysWhatWasOutsideItsBand) {
 TEST(BatchStripFigure, DrawsEachQuantityWithItsUnitItsBandAndHowOftenItWasRead) {
     const QStringList texts = examples::drawnTexts(*strip(warmLife()));
     for (const char* text :
-         {"solution EC, mS/cm; 8 readings", "good: up to 1.00", "solution temperature, °C; 8 readings",
+         {"solution EC, mS/cm; 8 readings", "good: up to 0.50, then 0.50 to 1.00", "solution temperature, °C; 8 readings",
           "good: 18.0 to 24.0", "topped up", "solution changed", "photos", "32.0 °C"})
         EXPECT_TRUE(texts.contains(QString::fromUtf8(text))) << text << "\n" << texts.join(u'\n').toStdString();
 }
@@ -89,6 +100,7 @@ TEST(BatchStripFigure, SaysSoWhereNothingWasReadAndHowToAddSome) {
     plot::BatchLife life;
     life.station = QStringLiteral("Tub south");
     life.until = core::addDays(someBatch().stuckOn, 28);
+    life.bands = plot::bandsOf(someRecord(), {});
     EXPECT_THAT(strip(life)->sentence().toStdString(), HasSubstr("nothing was read where it stands"));
     const std::string texts = examples::drawnTexts(*strip(life)).join(u' ').toStdString();
     EXPECT_THAT(texts, HasSubstr("Nothing was read at Tub south in this time."));
