@@ -131,6 +131,21 @@ TEST(ShelfRules, KeepTheFactsWithinReason) {
                             "Level is 1; 0.5 to 0.999 is allowed.", "Paper is \"A3\"; A4 or Letter is allowed."));
 }
 
+TEST(ShelfRules, KeepTheBenchsOwnFiguresWithinReason) {
+    core::LogbookFacts facts = someShelves().facts;
+    facts.altitudeMetres = -430;
+    facts.degreeDayBase = 40;
+    facts.falseAlarmRate = 0.0001;
+    EXPECT_THAT(core::faultsIn(facts), IsEmpty());
+    facts.altitudeMetres = 6001;
+    facts.degreeDayBase = -10.5;
+    facts.falseAlarmRate = 0;
+    EXPECT_THAT(sentencesIn(core::faultsIn(facts)),
+                ElementsAre("Altitude in m is 6001; -430 to 6000 is allowed.",
+                            "Base of degree-days in C is -10.5; -10 to 40 is allowed.",
+                            "Rate of false alarms is 0; 0.0001 to 0.5 is allowed."));
+}
+
 TEST(ShelfRules, NeedATrialsHorizonToBeADay) {
     core::Trial trial;
     trial.name = "Gel or none";

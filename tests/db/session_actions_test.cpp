@@ -51,6 +51,20 @@ TEST_F(SessionActions, StickingGivesIdsCodesAndTheDay) {
     EXPECT_EQ(logbook.wordsToUndo(), "session of 2026-03-12, 2 batches");
 }
 
+TEST_F(SessionActions, TheLicenceOfAProtectedPlantIsKeptWithItsBatch) {
+    core::Batch batch = batchOf(24);
+    batch.licence = "Licence 12/7";
+    auto done = db::stickSession(logbook, draftOf({batch}), sessionToday);
+    ASSERT_TRUE(done);
+    EXPECT_EQ(logbook.batch(done->batches.front().id)->batch.licence, "Licence 12/7");
+    for (const core::BatchLine& line : logbook.batchLinesOf({done->batches.front().id}))
+        EXPECT_EQ(line.batch.licence, "Licence 12/7");
+    batch = done->batches.front();
+    batch.licence = std::string(201, 'x');
+    EXPECT_THAT(refusalsOf(db::changeBatch(logbook, batch, sessionToday)),
+                Contains(Field(&core::Refusal::field, "Licence")));
+}
+
 TEST_F(SessionActions, StickingMakesNewShelvesOnTheSpot) {
     auto draft = draftOf({batchOf(12)});
     core::Plant plant;

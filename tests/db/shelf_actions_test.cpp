@@ -217,6 +217,16 @@ TEST_F(ShelfActions, TheHistorySaysWhichSettingWasChanged) {
     facts.level = 0.9;
     ASSERT_TRUE(db::keep(logbook, facts));
     EXPECT_EQ(logbook.wordsToUndo(), "change of the logbook's level of intervals");
+    facts.altitudeMetres = 1200.5;
+    ASSERT_TRUE(db::keep(logbook, facts));
+    EXPECT_EQ(logbook.wordsToUndo(), "change of the logbook's altitude");
+    facts.degreeDayBase = -2;
+    ASSERT_TRUE(db::keep(logbook, facts));
+    EXPECT_EQ(logbook.wordsToUndo(), "change of the logbook's base of degree-days");
+    facts.falseAlarmRate = 0.05;
+    ASSERT_TRUE(db::keep(logbook, facts));
+    EXPECT_EQ(logbook.wordsToUndo(), "change of the logbook's rate of false alarms");
+    EXPECT_EQ(logbook.shelves().facts, facts);
     facts.level = 0.8;
     facts.paper = "Letter";
     ASSERT_TRUE(db::keep(logbook, facts));
