@@ -22,6 +22,7 @@ constexpr const char* batch = IN_KEY_LIST("A batch");
 constexpr const char* timeline = IN_KEY_LIST("A batch: timeline");
 constexpr const char* photos = IN_KEY_LIST("A batch: photos");
 constexpr const char* note = IN_KEY_LIST("A batch: note");
+constexpr const char* plan = IN_KEY_LIST("Plan");
 constexpr const char* shelves = IN_KEY_LIST("Shelves");
 constexpr const char* round = IN_KEY_LIST("Round of checks");
 constexpr const char* session = IN_KEY_LIST("New session");
@@ -48,8 +49,9 @@ constexpr std::array allKeysInPlace{
     KeyInPlace{where::filters, "Return; Enter; Down", IN_KEY_LIST("On to the table")},
     KeyInPlace{where::filters, "Esc", IN_KEY_LIST("Clear the filter")},
 
-    KeyInPlace{where::tables, "Ctrl+C", IN_KEY_LIST("Batches, shelves, timeline: copy the rows with their headings")},
-    KeyInPlace{where::tables, "Shift+F10", IN_KEY_LIST("Batches, shelves: the menu of columns")},
+    KeyInPlace{where::tables, "Ctrl+C",
+               IN_KEY_LIST("Batches, plans, trials, shelves, timeline: copy the rows with their headings")},
+    KeyInPlace{where::tables, "Shift+F10", IN_KEY_LIST("Batches, plans, trials, shelves: the menu of columns")},
 
     KeyInPlace{where::days, "Up; Down", IN_KEY_LIST("One day on or back")},
     KeyInPlace{where::days, "14   14.3   -3   t",
@@ -69,6 +71,10 @@ constexpr std::array allKeysInPlace{
     KeyInPlace{where::photos, "Del", IN_KEY_LIST("Delete the photo")},
     KeyInPlace{where::note, "Ctrl+Return; Ctrl+Enter", IN_KEY_LIST("Keep the note")},
     KeyInPlace{where::note, "Esc", IN_KEY_LIST("Give back what stood there before")},
+
+    KeyInPlace{where::plan, "Return; Enter; F2", IN_KEY_LIST("Change the plan or the trial of the row")},
+    KeyInPlace{where::plan, "Ins", IN_KEY_LIST("Make a new one")},
+    KeyInPlace{where::plan, "Del", IN_KEY_LIST("Remove it; a trial as long as nothing of it is stuck")},
 
     KeyInPlace{where::shelves, "Return; Enter; F2", IN_KEY_LIST("Change the row")},
     KeyInPlace{where::shelves, "Ins", IN_KEY_LIST("Make a new one")},
