@@ -38,7 +38,7 @@ std::string atStation(const core::Shelves& shelves, core::StationId id) {
 
 core::Result<LoggerAdded> addLoggerDays(Logbook& logbook, std::span<const core::LoggerDay> days,
                                         const std::string& words, core::Moment now, const std::stop_token& stop,
-                                        const LoggerProgress& progress) {
+                                        const LoggerProgress& progress, const core::LoggerFormat* remembered) {
     LoggerAdded counts;
     auto done = actUnlessRefused(logbook, words, [&](Writer& writer) {
         const core::Shelves shelves = logbook.shelves();
@@ -49,7 +49,10 @@ core::Result<LoggerAdded> addLoggerDays(Logbook& logbook, std::span<const core::
             mergeDay(logbook, writer, days[place], counts);
             if (progress) progress(place + 1, days.size());
         }
-        return core::Refusals{};
+        if (remembered == nullptr) return core::Refusals{};
+        core::Refusals faults = core::faultsIn(*remembered, logbook.loggerFormats());
+        if (faults.empty()) writer.add(*remembered);
+        return faults;
     });
     if (!done) return core::refused(std::move(done.error()));
     counts.changes = std::move(*done);

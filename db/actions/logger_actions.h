@@ -24,11 +24,12 @@ struct LoggerAdded {
 using LoggerProgress = std::function<void(std::size_t, std::size_t)>;
 
 /// All of the days or none, put together with what is there. A day may come more than once. Refused with a sentence also where
-/// `stop` was requested before the end.
+/// `stop` was requested before the end. `remembered`, a format that is new, is kept in the same step.
 [[nodiscard]] core::Result<LoggerAdded> addLoggerDays(Logbook& logbook, std::span<const core::LoggerDay> days,
                                                       const std::string& words, core::Moment now,
                                                       const std::stop_token& stop = {},
-                                                      const LoggerProgress& progress = {});
+                                                      const LoggerProgress& progress = {},
+                                                      const core::LoggerFormat* remembered = nullptr);
 /// Whole days (UTC), the ends included; without any, nothing is written.
 [[nodiscard]] core::Result<Changes> removeLoggerDays(Logbook& logbook, core::StationId station, core::Quantity quantity,
                                                      core::Date from, core::Date until);

@@ -106,7 +106,7 @@ bool CsvReader::digestAfterQuote(char c) {
         return true;
     }
     place_ = Place::Plain;
-    if (c == ',' || c == '\n' || c == '\r') return digestPlain(c);
+    if (c == separator_ || c == '\n' || c == '\r') return digestPlain(c);
     fault("There is text behind the closing quote of this cell; a quote within a cell is written twice.");
     if (secondLine_ == 0) return digestPlain(c);
     goBackToSecondLine();
@@ -114,7 +114,7 @@ bool CsvReader::digestAfterQuote(char c) {
 }
 
 bool CsvReader::digestPlain(char c) {
-    if (c == ',') {
+    if (c == separator_) {
         endCell();
         return true;
     }

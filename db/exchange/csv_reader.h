@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Reads comma-separated values as RFC 4180 has them, row by row, from a file that may hold anything: a row too long to be one, broken
-// UTF-8, quotes that are never closed. It knows where it is, says what is wrong with each row, and goes on behind it, so that one reading
-// finds as many faults as possible in bounded memory.
+// Reads values separated by commas, or by another character, as RFC 4180 has them, row by row, from a file that may hold anything: a row too
+// long to be one, broken UTF-8, quotes that are never closed. It knows where it is, says what is wrong with each row, and goes on behind it,
+// so that one reading finds as many faults as possible in bounded memory.
 #pragma once
 
 #include <cstdint>
@@ -34,7 +34,7 @@ class CsvReader {
     static constexpr std::uint64_t farthestSkip = std::uint64_t{64} << 20;
 
     /// `in` must outlive the reader. A byte order mark at the start is passed over.
-    explicit CsvReader(std::istream& in) : in_(in) {}
+    explicit CsvReader(std::istream& in, char separator = ',') : in_(in), separator_(separator) {}
 
     /// The next row that isn't empty; nothing at the end of the file, or where nothing more can be made of it (the row before says why).
     [[nodiscard]] std::optional<CsvRow> next();
@@ -59,6 +59,7 @@ class CsvReader {
     void faultOfRow(std::string reason);
 
     std::istream& in_;
+    char separator_;
     std::string buffer_;
     std::size_t at_{};
     bool hasStopped_{};
