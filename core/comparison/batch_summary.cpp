@@ -50,7 +50,9 @@ std::vector<std::string> summaryCautions(const Batch& batch, const BatchSummary&
     std::vector<std::string> cautions = originCautions(shelves.facts);
     const Plant* plant = find(shelves.plants, batch.plant);
     if (plant != nullptr && plant->isProtected)
-        cautions.push_back(fullName(*plant) + " is protected: propagating it may need a licence.");
+        cautions.push_back(fullName(*plant) + (batch.licence.empty()
+                                                   ? " is protected: no licence is written down, and may be needed."
+                                                   : " is protected, propagated under: " + batch.licence + "."));
     if (!isClosed(batch, summary.tally))
         cautions.push_back(
             "This batch is still open: " + counted(summary.tally.undecided(), "cutting is", "cuttings are") +

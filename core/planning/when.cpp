@@ -15,7 +15,6 @@ namespace core {
 namespace {
 
 constexpr double shareReckonedWith = 0.9;
-constexpr int enoughRooted = 10;
 
 std::string daysInWords(int days) {
     return counted(days, "day", "days");
@@ -32,7 +31,7 @@ std::optional<RootingDays> fromOwnCurve(const PastRecords& records, std::span<co
         days.rooted += courses.back().fate.rooted;
         if (!courses.back().looks.empty()) ++days.batches;
     }
-    if (days.rooted < enoughRooted) return {};
+    if (days.rooted < enoughForOwnCurve) return {};
     const RootingCurves curves = rootingCurves(courses, {});
     const auto quantile = [&curves](double share) {
         return stats::quantileDay(curves.rooting, share, stats::ShareOf::ThoseWithTheEvent);

@@ -19,6 +19,9 @@ enum class DaysRestOn { OwnCurve, PlantsOwnLimit, ReferenceRange, LogbooksHorizo
 /// "own curve", "plant's limit", "reference range", "logbook's horizon".
 [[nodiscard]] std::string_view wordFor(DaysRestOn rest);
 
+/// From so many rooted cuttings on the plant's own curve is what plans go by.
+inline constexpr int enoughForOwnCurve = 10;
+
 struct RootingDays {
     DaysRestOn restsOn{DaysRestOn::LogbooksHorizon};
     int middle{};             // half of those that root have by then
