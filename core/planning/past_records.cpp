@@ -8,6 +8,7 @@
 #include "core/comparison/english.h"
 #include "core/comparison/spread.h"
 #include "core/units/figure_text.h"
+#include "stats/overdispersion/rate_law.h"
 
 namespace core {
 namespace {
@@ -38,6 +39,7 @@ PastRecords askedFor(PlantId plant, MethodId method, const Shelves& shelves) {
     PastRecords records;
     records.plant = plant;
     records.method = method;
+    records.level = shelves.facts.level;
     if (const Plant* known = find(shelves.plants, plant)) {
         records.plantName = fullName(*known);
         records.reference = plantReferenceFor(known->botanicalName, known->cultivar);
@@ -72,6 +74,17 @@ void setBand(PastRecords& records) {
     records.past.prior = stats::ratePriorOfBand(records.band->low, records.band->high, mostBandCounts);
 }
 
+constexpr int angles = 192;
+
+void setOwnLimits(PastRecords& records) {
+    if (records.assessed == 0) return;
+    stats::PastBatches own = records.past;
+    own.prior = {};
+    const stats::Interval limits =
+        stats::RateLaw("setOwnLimits", stats::ratePosterior(own, angles)).interval(records.level);
+    records.ownLimits = Limits{limits.low, limits.high};
+}
+
 void weigh(const stats::PooledSpread& spread, PastRecords& records) {
     records.past.spread = spread.law;
     records.correlation = spread.correlation;
@@ -85,9 +98,9 @@ void weigh(const stats::PooledSpread& spread, PastRecords& records) {
     }
     const double prior = records.past.prior.successes + records.past.prior.failures;
     records.ownWeight = effective / (effective + prior);
-    constexpr int angles = 192;
     for (const stats::RatePoint& point : stats::ratePosterior(records.past, angles))
         records.meanRate += point.weight * point.rate;
+    setOwnLimits(records);
 }
 
 std::string ownInWords(const PastRecords& records) {
@@ -98,8 +111,13 @@ std::string ownInWords(const PastRecords& records) {
     }
     std::string words = std::to_string(records.rooted) + " of " + std::to_string(records.assessed) + " rooted";
     if (records.horizonDay > 0) words += " by day " + std::to_string(records.horizonDay);
-    return words + where + ", in " + counted(static_cast<int>(records.batches.size()), "batch", "batches") +
-           (records.plantName.empty() ? "." : " of your own.");
+    words += where + ", in " + counted(static_cast<int>(records.batches.size()), "batch", "batches") +
+             (records.plantName.empty() ? "" : " of your own");
+    if (records.ownLimits)
+        words += "; " + std::to_string(perHundred(records.ownLimits->low)) + " to " +
+                 std::to_string(perHundred(records.ownLimits->high)) + " of 100 fits (" + levelWords(records.level) +
+                 " interval" + (records.haveOwnLuck ? "" : ", with the spread between batches") + ")";
+    return words + ".";
 }
 
 std::string bandInWords(const PastRecords& records) {

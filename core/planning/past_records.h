@@ -30,6 +30,8 @@ struct PastRecords {
     std::string horizonReason;
     std::vector<BatchCount> batches;  // watched to the horizon or to the end, in order of sticking
     int rooted{}, assessed{};         // over them
+    double level{0.95};               // of ownLimits
+    std::optional<Limits> ownLimits;  // of the mean strike rate by own records alone, with the spread between batches; absent: none
     int leftOut{};                    // cuttings whose fate at the horizon is not known
     const PlantReference* reference{};
     std::optional<Limits> band;  // of the strike rate, from the reference table; absent: unknown

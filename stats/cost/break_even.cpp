@@ -5,8 +5,8 @@
 #include <cmath>
 #include <string_view>
 
-#include "stats/cost/rate_law.h"
 #include "stats/numeric/require.h"
+#include "stats/overdispersion/rate_law.h"
 
 namespace stats {
 namespace {

@@ -6,8 +6,8 @@
 #include <cstddef>
 #include <string_view>
 
-#include "stats/cost/rate_law.h"
 #include "stats/numeric/require.h"
+#include "stats/overdispersion/rate_law.h"
 
 namespace stats {
 

@@ -124,10 +124,26 @@ TEST(PastRecords, SayWhatTheyRestOn) {
                                                  aBatch().stuck(20).looked(35, {.rooted = 9}).build(),
                                                  aBatch().stuck(21).build()};
     const std::string own = core::restsOnInWords(pastOf(shelvesWith("Lavandula angustifolia"), batches));
-    EXPECT_THAT(own, HasSubstr("15 of 40 rooted by day 35, in 2 batches of your own."));
+    EXPECT_THAT(own, HasSubstr("15 of 40 rooted by day 35, in 2 batches of your own; "));
+    EXPECT_THAT(own, HasSubstr(" of 100 fits (95 % interval, with the spread between batches)."));
     EXPECT_THAT(own, HasSubstr("% of the say"));
     EXPECT_THAT(own, HasSubstr("learnt from the records"));
     EXPECT_THAT(own, HasSubstr("21 cuttings are left out"));
+}
+
+TEST(PastRecords, HaveJeffreyssIntervalWhereLuckIsOwnAndAWiderOneWhereBatchesDiffer) {
+    // scipy.stats.beta.ppf([0.025, 0.975], 18.5, 12.5), SciPy 1.10.1.
+    const std::vector<core::BatchCount> counts{{.code = {}, .rooted = 12, .assessed = 20},
+                                               {.code = {}, .rooted = 6, .assessed = 10}};
+    const auto plain = core::plainRecordsOf(counts).ownLimits;
+    ASSERT_TRUE(plain);
+    EXPECT_NEAR(plain->low, 0.4222002690337061, 5e-4);
+    EXPECT_NEAR(plain->high, 0.7595140843854613, 5e-4);
+    const auto inTrays = core::pastRecordsOf(counts).ownLimits;
+    ASSERT_TRUE(inTrays);
+    EXPECT_LT(inTrays->low, plain->low);
+    EXPECT_GT(inTrays->high, plain->high);
+    EXPECT_FALSE(core::pastRecordsOf(std::vector<core::BatchCount>{}).ownLimits);
 }
 
 TEST(PastRecords, OfPlainCountsAreJeffreyssPosteriorWhereLuckIsOwn) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "stats/cost/rate_law.h"
+#include "stats/overdispersion/rate_law.h"
 
 #include <algorithm>
 #include <cmath>
@@ -49,6 +49,22 @@ double RateLaw::below(double bound) const {
     const double from = isFirst ? 0 : below_[index - 1], to = isLast ? 1 : below_[index];
     if (toAngle == fromAngle) return to;
     return from + (to - from) * (angle - fromAngle) / (toAngle - fromAngle);
+}
+
+double RateLaw::quantile(double share) const {
+    const auto after = std::ranges::upper_bound(below_, share);
+    const auto index = static_cast<std::size_t>(after - below_.begin());
+    const bool isFirst = after == below_.begin(), isLast = after == below_.end();
+    const double from = isFirst ? 0 : below_[index - 1], to = isLast ? 1 : *after;
+    const double fromAngle = isFirst ? 0 : angles_[index - 1], toAngle = isLast ? rightAngle : angles_[index];
+    const double part = to == from ? 1 : std::clamp((share - from) / (to - from), 0.0, 1.0);
+    const double sine = std::sin(fromAngle + (toAngle - fromAngle) * part);
+    return sine * sine;
+}
+
+Interval RateLaw::interval(double level) const {
+    requireLevel("RateLaw::interval", level);
+    return {.low = quantile((1 - level) / 2), .high = quantile((1 + level) / 2)};
 }
 
 }  // namespace stats
