@@ -13,7 +13,7 @@ namespace desktop {
 
 namespace {
 
-constexpr int mostKept = 4096;  // some screens full
+constexpr int mostLines = 4096;  // some screens full
 
 struct CellTextKey {
     QString text;
@@ -45,7 +45,7 @@ QStaticText laidOut(const QString& text, const QFont& font, Qt::LayoutDirection 
 
 /// Only the window's own thread draws.
 QCache<CellTextKey, QStaticText>& keptLines() {
-    static QCache<CellTextKey, QStaticText> kept(mostKept);
+    static QCache<CellTextKey, QStaticText> kept(mostLines);
     return kept;
 }
 
