@@ -5,9 +5,8 @@
 
 #include "app/console/arguments.h"
 #include "app/console/mix_output.h"
-#include "app/console/text_table.h"
 #include "app/console/words.h"
-#include "core/mixing/auxin_mix.h"
+#include "app/report/mix_words.h"
 
 namespace console {
 
@@ -31,6 +30,8 @@ constexpr std::array auxinOptions = std::to_array<QuestionOption>({
     {"--is", "FORM", "convert: acid or salt, what that figure counts"},
     scaleOption,
     syringeOption,
+    cardOption,
+    paperOption,
 });
 
 constexpr const char* strengthExample = "mg/L or %";
@@ -55,10 +56,6 @@ double strengthFrom(const QuestionOptions& options, const std::string& name) {
                                {name, shown(options.needed(name)), strengthExample}));
 }
 
-std::string strengthOf(core::AuxinKind kind, const core::AuxinStrength& strength) {
-    return filled(tr("%1 mg/L %2"), {amountOf(strength.milligramsPerLitre), core::nameOf(kind, strength.form)});
-}
-
 Json strengthJson(const core::AuxinStrength& strength) {
     return {{"mg_per_litre", figure(strength.milligramsPerLitre)}, {"counted_as", core::wordFor(strength.form)}};
 }
@@ -71,20 +68,13 @@ void answerThin(const QuestionOptions& options, const AnswerWriter& writer) {
                                  .wanted = {strengthFrom(options, "--wanted"), formFrom(options, "--wanted-is")},
                                  .millilitres = options.number("--volume"),
                                  .tools = toolsFrom(options)}));
-    if (writer.isJson) {
-        print({{"question", "thin"},
-               {"stock", amountJson(solution.stock)},
-               {"diluent", amountJson(solution.diluent)},
-               {"as_measured", strengthJson(solution.asMeasured)},
-               {"notes", notesJson(solution.notes)}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("Stock %1 (%2 worked out), thinned with %3 (%4): as measured %5."),
-                         {measuredOf(solution.stock), exactOf(solution.stock), measuredOf(solution.diluent),
-                          exactOf(solution.diluent), strengthOf(kind, solution.asMeasured)})
-               << '\n';
-    printNotes(solution.notes, writer.out);
+    say(report::answerOf(solution),
+        {{"question", "thin"},
+         {"stock", amountJson(solution.stock)},
+         {"diluent", amountJson(solution.diluent)},
+         {"as_measured", strengthJson(solution.asMeasured)},
+         {"notes", notesJson(solution.notes)}},
+        options, writer);
 }
 
 void answerWeigh(const QuestionOptions& options, const AnswerWriter& writer) {
@@ -95,21 +85,13 @@ void answerWeigh(const QuestionOptions& options, const AnswerWriter& writer) {
                                  .tools = toolsFrom(options)};
     question.purityPercent = options.numberOr("--purity", question.purityPercent);
     const core::WeighedPowder weighed = allowed(core::weighPowder(question));
-    if (writer.isJson) {
-        print({{"question", "weigh"},
-               {"powder", amountJson(weighed.powder)},
-               {"as_measured", strengthJson(weighed.asMeasured)},
-               {"least_ml_for_this_scale", figure(weighed.leastMillilitres)},
-               {"notes", notesJson(weighed.notes)}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("Weigh %1 of %2 (%3 worked out) for %4 mL: as measured %5."),
-                         {measuredOf(weighed.powder), core::nameOf(question.kind, question.powder),
-                          exactOf(weighed.powder), amountOf(question.millilitres),
-                          strengthOf(question.kind, weighed.asMeasured)})
-               << '\n';
-    printNotes(weighed.notes, writer.out);
+    say(report::answerOf(weighed),
+        {{"question", "weigh"},
+         {"powder", amountJson(weighed.powder)},
+         {"as_measured", strengthJson(weighed.asMeasured)},
+         {"least_ml_for_this_scale", figure(weighed.leastMillilitres)},
+         {"notes", notesJson(weighed.notes)}},
+        options, writer);
 }
 
 void answerTalc(const QuestionOptions& options, const AnswerWriter& writer) {
@@ -120,20 +102,13 @@ void answerTalc(const QuestionOptions& options, const AnswerWriter& writer) {
                                                               .wantedPercent = percent("--wanted"),
                                                               .grams = options.number("--grams"),
                                                               .tools = toolsFrom(options)}));
-    if (writer.isJson) {
-        print({{"question", "talc"},
-               {"powder", amountJson(thinned.powder)},
-               {"talc", amountJson(thinned.talc)},
-               {"percent_as_measured", figure(thinned.percentAsMeasured)},
-               {"notes", notesJson(thinned.notes)}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("Powder %1 (%2 worked out) and plain talc %3 (%4): as measured %5 %."),
-                         {measuredOf(thinned.powder), exactOf(thinned.powder), measuredOf(thinned.talc),
-                          exactOf(thinned.talc), amountOf(thinned.percentAsMeasured)})
-               << '\n';
-    printNotes(thinned.notes, writer.out);
+    say(report::answerOf(thinned),
+        {{"question", "talc"},
+         {"powder", amountJson(thinned.powder)},
+         {"talc", amountJson(thinned.talc)},
+         {"percent_as_measured", figure(thinned.percentAsMeasured)},
+         {"notes", notesJson(thinned.notes)}},
+        options, writer);
 }
 
 void answerDip(const QuestionOptions& options, const AnswerWriter& writer) {
@@ -142,73 +117,54 @@ void answerDip(const QuestionOptions& options, const AnswerWriter& writer) {
     question.millilitresEach = options.numberOr("--each", question.millilitresEach);
     question.leastMillilitres = options.numberOr("--least", question.leastMillilitres);
     const core::DipNeeded needed = allowed(core::dipNeeded(question));
-    if (writer.isJson) {
-        print({{"question", "dip"}, {"amount", amountJson(needed.amount)}, {"notes", notesJson(needed.notes)}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("Pour out %1."), {measuredOf(needed.amount)}) << '\n';
-    printNotes(needed.notes, writer.out);
+    say(report::answerOf(needed),
+        {{"question", "dip"}, {"amount", amountJson(needed.amount)}, {"notes", notesJson(needed.notes)}}, options,
+        writer);
 }
 
 void answerConvert(const QuestionOptions& options, const AnswerWriter& writer) {
     const core::AuxinKind kind = kindFrom(options);
-    const core::AuxinStrength given{strengthFrom(options, "--strength"), formFrom(options, "--is")};
-    const core::AuxinForm other = given.form == core::AuxinForm::Acid ? core::AuxinForm::Salt : core::AuxinForm::Acid;
-    const core::AuxinStrength counted = allowed(core::countedAs(other, kind, given));
-    const double percent = allowed(core::percentFromMilligrams(given.milligramsPerLitre));
-    if (writer.isJson) {
-        print({{"question", "convert"},
-               {"given", strengthJson(given)},
-               {"percent", figure(percent)},
-               {"the_same", strengthJson(counted)},
-               {"acid_equivalent", figure(core::acidEquivalent(kind))},
-               {"molar_masses",
-                {{"acid", core::molarMassOf(kind, core::AuxinForm::Acid)},
-                 {"salt", core::molarMassOf(kind, core::AuxinForm::Salt)}}}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("%1 (%2 %) is %3: the acid is %4 of the potassium salt."),
-                         {strengthOf(kind, given), amountOf(percent), strengthOf(kind, counted),
-                          core::briefText(core::acidEquivalent(kind))})
-               << '\n';
+    const core::CountedAuxin counted = allowed(
+        core::countOtherWay({.kind = kind, .given = {strengthFrom(options, "--strength"), formFrom(options, "--is")}}));
+    say(report::answerOf(counted),
+        {{"question", "convert"},
+         {"given", strengthJson(counted.question.given)},
+         {"percent", figure(counted.percent)},
+         {"the_same", strengthJson(counted.same)},
+         {"acid_equivalent", figure(core::acidEquivalent(kind))},
+         {"molar_masses",
+          {{"acid", core::molarMassOf(kind, core::AuxinForm::Acid)},
+           {"salt", core::molarMassOf(kind, core::AuxinForm::Salt)}}},
+         {"notes", notesJson(counted.notes)}},
+        options, writer);
 }
 
 void answerRanges(const QuestionOptions&, const AnswerWriter& writer) {
-    using Align = TextTable::Align;
+    if (!writer.isJson) {
+        printTable(report::auxinRangeTable(), writer.out);
+        return;
+    }
     Json ranges = Json::array();
-    TextTable table({{tr("wood"), Align::Left},
-                     {tr("way"), Align::Left},
-                     {tr("mg/L, in talc mg/kg"), Align::Left},
-                     {tr("source"), Align::Left}});
-    for (const core::AuxinRange& range : core::auxinRanges()) {
+    for (const core::AuxinRange& range : core::auxinRanges())
         ranges.push_back({{"wood", range.wood},
                           {"way", range.way},
                           {"low", range.low},
                           {"high", range.high},
                           {"source", range.source}});
-        table.addRow({std::string(range.wood), std::string(range.way),
-                      filled(tr("%1 to %2"), {amountOf(range.low), amountOf(range.high)}), std::string(range.source)});
-    }
-    if (writer.isJson) {
-        print({{"question", "ranges"}, {"ranges", ranges}}, writer.out);
-        return;
-    }
-    table.printTo(writer.out);
-    writer.out << tr("Ways can't be swapped at the same figure: talc does less than a dip. The label comes first.")
-               << '\n';
+    print({{"question", "ranges"}, {"ranges", ranges}}, writer.out);
 }
 
 const std::vector<Question>& auxinQuestions() {
     static const std::vector<Question> questions{
-        {"thin", answerThin, {"--auxin", "--stock", "--stock-is", "--wanted", "--wanted-is", "--volume", "--syringe"}},
+        {"thin",
+         answerThin,
+         {"--auxin", "--stock", "--stock-is", "--wanted", "--wanted-is", "--volume", "--syringe", "--card", "--paper"}},
         {"weigh",
          answerWeigh,
-         {"--auxin", "--wanted", "--wanted-is", "--volume", "--powder-is", "--purity", "--scale"}},
-        {"talc", answerTalc, {"--powder", "--wanted", "--grams", "--scale"}},
-        {"dip", answerDip, {"--cuttings", "--each", "--least", "--syringe"}},
-        {"convert", answerConvert, {"--auxin", "--strength", "--is"}},
+         {"--auxin", "--wanted", "--wanted-is", "--volume", "--powder-is", "--purity", "--scale", "--card", "--paper"}},
+        {"talc", answerTalc, {"--powder", "--wanted", "--grams", "--scale", "--card", "--paper"}},
+        {"dip", answerDip, {"--cuttings", "--each", "--least", "--syringe", "--card", "--paper"}},
+        {"convert", answerConvert, {"--auxin", "--strength", "--is", "--card", "--paper"}},
         {"ranges", answerRanges, {}}};
     return questions;
 }
@@ -229,8 +185,9 @@ void AuxinCommand::declare(Options& options) {
     options.flag("--json", tr("for machines"), isJson_);
 }
 
-int AuxinCommand::run(const Surroundings&, std::ostream& out, std::ostream&) {
-    answerQuestion(name(), question_, auxinQuestions(), options_, {.isJson = isJson_, .out = out});
+int AuxinCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream&) {
+    answerQuestion(name(), question_, auxinQuestions(), options_,
+                   {.isJson = isJson_, .out = out, .surroundings = &surroundings});
     return Done;
 }
 

@@ -43,23 +43,34 @@ constexpr std::array mixOptions = std::to_array<QuestionOption>({
     scaleOption,
     syringeOption,
     jugOption,
+    cardOption,
+    paperOption,
 });
 
 const std::vector<Question>& mixQuestions() {
     static const std::vector<Question> questions{
-        {"nutrient", answerNutrient, {"--volume", "--target", "--water", "--full", "--part", "--scale", "--syringe"}},
-        {"reading", answerReading, {"--volume", "--read", "--water", "--full", "--part", "--meter-step"}},
-        {"elements", answerElements, {"--salt", "--bag", "--label"}},
-        {"dilute", answerDilution, {"--volume", "--now", "--target", "--water", "--jug"}},
+        {"nutrient",
+         answerNutrient,
+         {"--volume", "--target", "--water", "--full", "--part", "--scale", "--syringe", "--card", "--paper"}},
+        {"reading",
+         answerReading,
+         {"--volume", "--read", "--water", "--full", "--part", "--meter-step", "--card", "--paper"}},
+        {"elements", answerElements, {"--salt", "--bag", "--label", "--card", "--paper"}},
+        {"dilute", answerDilution, {"--volume", "--now", "--target", "--water", "--jug", "--card", "--paper"}},
         {"topup",
          answerTopUp,
-         {"--volume", "--filled", "--now", "--target", "--water", "--full", "--part", "--scale", "--syringe", "--jug"}},
+         {"--volume", "--filled", "--now", "--target", "--water", "--full", "--part", "--scale", "--syringe", "--jug",
+          "--card", "--paper"}},
         {"ph",
          answerPh,
          {"--volume", "--alkalinity", "--ph", "--target-ph", "--with", "--strength", "--density", "--scale",
-          "--syringe"}},
-        {"titration", answerTitration, {"--volume", "--sample", "--step", "--target-ph", "--diluted-to", "--syringe"}},
-        {"medium", answerMedium, {"--volume", "--trays", "--cells", "--cell-volume", "--part", "--loss", "--jug"}}};
+          "--syringe", "--card", "--paper"}},
+        {"titration",
+         answerTitration,
+         {"--volume", "--sample", "--step", "--target-ph", "--diluted-to", "--syringe", "--card", "--paper"}},
+        {"medium",
+         answerMedium,
+         {"--volume", "--trays", "--cells", "--cell-volume", "--part", "--loss", "--jug", "--card", "--paper"}}};
     return questions;
 }
 
@@ -79,8 +90,9 @@ void MixCommand::declare(Options& options) {
     options.flag("--json", tr("for machines"), isJson_);
 }
 
-int MixCommand::run(const Surroundings&, std::ostream& out, std::ostream&) {
-    answerQuestion(name(), question_, mixQuestions(), options_, {.isJson = isJson_, .out = out});
+int MixCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream&) {
+    answerQuestion(name(), question_, mixQuestions(), options_,
+                   {.isJson = isJson_, .out = out, .surroundings = &surroundings});
     return Done;
 }
 

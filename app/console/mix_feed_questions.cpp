@@ -3,10 +3,8 @@
 #include "app/console/arguments.h"
 #include "app/console/mix_output.h"
 #include "app/console/mix_questions.h"
-#include "app/console/text_table.h"
 #include "app/console/words.h"
-#include "core/mixing/elements.h"
-#include "core/mixing/tub.h"
+#include "app/report/mix_words.h"
 
 namespace console {
 
@@ -46,35 +44,11 @@ Json partsJson(const std::vector<core::PartDose>& parts) {
     return json;
 }
 
-void printParts(const std::vector<core::PartDose>& parts, std::ostream& out) {
-    using Align = TextTable::Align;
-    TextTable table({{tr("part"), Align::Left}, {tr("take"), Align::Right}, {tr("worked out"), Align::Right}});
-    for (const core::PartDose& part : parts)
-        table.addRow({part.part.name, measuredOf(part.amount), exactOf(part.amount)});
-    table.printTo(out);
-}
-
-std::string ecRange(double low, double high) {
-    const std::string text =
-        amountOf(low) == amountOf(high) ? amountOf(low) : filled(tr("%1 to %2"), {amountOf(low), amountOf(high)});
-    return filled(tr("As measured it comes to EC %1 mS/cm."), {text});
-}
-
 Json bandsJson(std::span<const core::FeedingBand> bands) {
     Json json = Json::array();
     for (const core::FeedingBand& band : bands)
         json.push_back({{"stage", band.stage}, {"low", band.low}, {"high", band.high}, {"source", band.source}});
     return json;
-}
-
-void printBands(std::ostream& out) {
-    out << '\n';
-    using Align = TextTable::Align;
-    TextTable table({{tr("stage"), Align::Left}, {tr("EC in mS/cm"), Align::Left}, {tr("source"), Align::Left}});
-    for (const core::FeedingBand& band : core::feedingBands())
-        table.addRow({std::string(band.stage), filled(tr("%1 to %2"), {amountOf(band.low), amountOf(band.high)}),
-                      std::string(band.source)});
-    table.printTo(out);
 }
 
 std::vector<core::FeedIngredient> ingredientsFrom(const QuestionOptions& options) {
@@ -98,34 +72,19 @@ std::vector<core::FeedIngredient> ingredientsFrom(const QuestionOptions& options
     return ingredients;
 }
 
-std::string amountIn(const core::KnownSolution& solution, const std::string& symbol) {
-    for (const core::ElementAmount& element : solution.elements)
-        if (element.symbol == symbol) return amountOf(element.milligramsPerLitre);
-    return {};
-}
-
 }  // namespace
 
 void answerNutrient(const QuestionOptions& options, const AnswerWriter& writer) {
     const core::NutrientDose dose = allowed(core::nutrientDose(feedFrom(options, options.litres("--volume"))));
-    if (writer.isJson) {
-        print({{"question", "nutrient"},
-               {"litres", dose.question.litres},
-               {"strength", figure(dose.strength)},
-               {"parts", partsJson(dose.parts)},
-               {"ec_as_measured", {{"low", figure(dose.ecLow)}, {"high", figure(dose.ecHigh)}}},
-               {"stages", bandsJson(dose.bands)},
-               {"notes", notesJson(dose.notes)}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("Nutrient for %1 L at EC %2 mS/cm"),
-                         {amountOf(dose.question.litres), amountOf(dose.question.targetEc)})
-               << '\n';
-    printParts(dose.parts, writer.out);
-    writer.out << ecRange(dose.ecLow, dose.ecHigh) << '\n';
-    printNotes(dose.notes, writer.out);
-    printBands(writer.out);
+    say(report::answerOf(dose),
+        {{"question", "nutrient"},
+         {"litres", dose.question.litres},
+         {"strength", figure(dose.strength)},
+         {"parts", partsJson(dose.parts)},
+         {"ec_as_measured", {{"low", figure(dose.ecLow)}, {"high", figure(dose.ecHigh)}}},
+         {"stages", bandsJson(dose.bands)},
+         {"notes", notesJson(dose.notes)}},
+        options, writer);
 }
 
 void answerReading(const QuestionOptions& options, const AnswerWriter& writer) {
@@ -136,63 +95,33 @@ void answerReading(const QuestionOptions& options, const AnswerWriter& writer) {
     if (options.given("--full")) reading.fullEc = options.ec("--full");
     if (options.given("--meter-step")) reading.meterStep = options.ec("--meter-step");
     const core::LearntNutrient learnt = allowed(core::learnNutrient(reading));
-    if (writer.isJson) {
-        Json parts = Json::array();
-        for (const core::LearntPart& part : learnt.parts)
-            parts.push_back({{"name", part.name},
-                             {"unit", core::unitOf(part.unit)},
-                             {"per_litre", figure(part.perLitre)},
-                             {"full_per_litre", figure(part.fullPerLitre)},
-                             {"low", part.fullPerLitre ? figure(part.fullLow) : Json()},
-                             {"high", part.fullPerLitre ? figure(part.fullHigh) : Json()}});
-        print({{"question", "reading"},
-               {"ec_per_unit", figure(learnt.ecPerUnit)},
-               {"parts", parts},
-               {"notes", notesJson(learnt.notes)}},
-              writer.out);
-        return;
-    }
+    Json parts = Json::array();
     for (const core::LearntPart& part : learnt.parts)
-        if (part.fullPerLitre)
-            writer.out << filled(tr("%1: full dose %2 %3/L; the meter's step leaves %4 to %5 open"),
-                                 {part.name, amountOf(*part.fullPerLitre), core::unitOf(part.unit),
-                                  amountOf(part.fullLow), amountOf(part.fullHigh)})
-                       << '\n';
-    writer.out << filled(
-                      tr("1 %1/L of %2, and of the others in proportion, adds %3 mS/cm."),
-                      {core::unitOf(learnt.parts.front().unit), learnt.parts.front().name, amountOf(learnt.ecPerUnit)})
-               << '\n';
-    printNotes(learnt.notes, writer.out);
+        parts.push_back({{"name", part.name},
+                         {"unit", core::unitOf(part.unit)},
+                         {"per_litre", figure(part.perLitre)},
+                         {"full_per_litre", figure(part.fullPerLitre)},
+                         {"low", part.fullPerLitre ? figure(part.fullLow) : Json()},
+                         {"high", part.fullPerLitre ? figure(part.fullHigh) : Json()}});
+    say(report::answerOf(learnt),
+        {{"question", "reading"},
+         {"ec_per_unit", figure(learnt.ecPerUnit)},
+         {"parts", parts},
+         {"notes", notesJson(learnt.notes)}},
+        options, writer);
 }
 
 void answerElements(const QuestionOptions& options, const AnswerWriter& writer) {
     const core::SolutionElements solution = allowed(core::solutionElements(ingredientsFrom(options)));
-    if (writer.isJson) {
-        Json elements = Json::object();
-        for (const core::ElementAmount& element : solution.elements)
-            elements[element.symbol] = figure(element.milligramsPerLitre);
-        print({{"question", "elements"},
-               {"mg_per_litre", elements},
-               {"stages", bandsJson(core::feedingBands())},
-               {"notes", notesJson(solution.notes)}},
-              writer.out);
-        return;
-    }
-    using Align = TextTable::Align;
-    std::vector<TextTable::Column> columns{{tr("element"), Align::Left}, {tr("mg/L"), Align::Right}};
-    for (const core::KnownSolution& known : core::knownSolutions())
-        columns.push_back({std::string(known.name), Align::Right});
-    TextTable table(columns);
-    for (const core::ElementAmount& element : solution.elements) {
-        std::vector<std::string> row{element.symbol, amountOf(element.milligramsPerLitre)};
-        for (const core::KnownSolution& known : core::knownSolutions()) row.push_back(amountIn(known, element.symbol));
-        table.addRow(row);
-    }
-    table.printTo(writer.out);
-    for (const core::KnownSolution& known : core::knownSolutions())
-        writer.out << filled(tr("%1: %2"), {std::string(known.name), std::string(known.source)}) << '\n';
-    printNotes(solution.notes, writer.out);
-    printBands(writer.out);
+    Json elements = Json::object();
+    for (const core::ElementAmount& element : solution.elements)
+        elements[element.symbol] = figure(element.milligramsPerLitre);
+    say(report::answerOf(solution),
+        {{"question", "elements"},
+         {"mg_per_litre", elements},
+         {"stages", bandsJson(core::feedingBands())},
+         {"notes", notesJson(solution.notes)}},
+        options, writer);
 }
 
 void answerDilution(const QuestionOptions& options, const AnswerWriter& writer) {
@@ -201,23 +130,14 @@ void answerDilution(const QuestionOptions& options, const AnswerWriter& writer) 
                                                           .targetEc = options.ec("--target"),
                                                           .waterEc = options.ec("--water"),
                                                           .tools = toolsFrom(options)}));
-    if (writer.isJson) {
-        print({{"question", "dilute"},
-               {"add", amountJson(tub.add)},
-               {"ec_after_adding", figure(tub.ecAfterAdding)},
-               {"replace", amountJson(tub.replace)},
-               {"ec_after_replacing", figure(tub.ecAfterReplacing)},
-               {"notes", notesJson(tub.notes)}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("Add %1 of water (%2 worked out): EC %3 mS/cm."),
-                         {measuredOf(tub.add), exactOf(tub.add), amountOf(tub.ecAfterAdding)})
-               << '\n'
-               << filled(tr("Or take out %1 and fill up with water (%2 worked out): EC %3 mS/cm."),
-                         {measuredOf(tub.replace), exactOf(tub.replace), amountOf(tub.ecAfterReplacing)})
-               << '\n';
-    printNotes(tub.notes, writer.out);
+    say(report::answerOf(tub),
+        {{"question", "dilute"},
+         {"add", amountJson(tub.add)},
+         {"ec_after_adding", figure(tub.ecAfterAdding)},
+         {"replace", amountJson(tub.replace)},
+         {"ec_after_replacing", figure(tub.ecAfterReplacing)},
+         {"notes", notesJson(tub.notes)}},
+        options, writer);
 }
 
 void answerTopUp(const QuestionOptions& options, const AnswerWriter& writer) {
@@ -226,22 +146,14 @@ void answerTopUp(const QuestionOptions& options, const AnswerWriter& writer) {
                                                           .ec = options.ec("--now"),
                                                           .fullLitres = fullLitres,
                                                           .feed = feedFrom(options, fullLitres)}));
-    if (writer.isJson) {
-        print({{"question", "topup"},
-               {"water", amountJson(tub.water)},
-               {"ec_with_water_alone", figure(tub.ecWithWaterAlone)},
-               {"parts", partsJson(tub.parts)},
-               {"ec_as_measured", {{"low", figure(tub.ecLow)}, {"high", figure(tub.ecHigh)}}},
-               {"notes", notesJson(tub.notes)}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("Fill up with %1 of water; without nutrient it reads EC %2 mS/cm then."),
-                         {measuredOf(tub.water), amountOf(tub.ecWithWaterAlone)})
-               << '\n';
-    printParts(tub.parts, writer.out);
-    writer.out << ecRange(tub.ecLow, tub.ecHigh) << '\n';
-    printNotes(tub.notes, writer.out);
+    say(report::answerOf(tub),
+        {{"question", "topup"},
+         {"water", amountJson(tub.water)},
+         {"ec_with_water_alone", figure(tub.ecWithWaterAlone)},
+         {"parts", partsJson(tub.parts)},
+         {"ec_as_measured", {{"low", figure(tub.ecLow)}, {"high", figure(tub.ecHigh)}}},
+         {"notes", notesJson(tub.notes)}},
+        options, writer);
 }
 
 }  // namespace console

@@ -7,13 +7,17 @@
 
 #include "app/console/json_text.h"
 #include "app/console/question_options.h"
-#include "core/mixing/mix_notes.h"
+#include "app/report/mix_answer.h"
 
 namespace console {
 
 inline constexpr QuestionOption scaleOption{"--scale", "G", "smallest step of the scale in g (0.1)"};
 inline constexpr QuestionOption syringeOption{"--syringe", "ML", "smallest step of the syringe in mL (0.1)"};
 inline constexpr QuestionOption jugOption{"--jug", "L", "smallest step of the jug in L (0.1)"};
+
+inline constexpr QuestionOption cardOption{"--card", "FILE.pdf",
+                                           "print it as a mixing card; an older file is replaced"};
+inline constexpr QuestionOption paperOption{"--paper", "A4|Letter", "of the card (A4)"};
 
 /// Of the three options, as far as the command has them.
 [[nodiscard]] core::MeasuringTools toolsFrom(const QuestionOptions& options);
@@ -23,12 +27,9 @@ inline constexpr QuestionOption jugOption{"--jug", "L", "smallest step of the ju
 /// {"workings": [], "remarks": [], "cautions": []}
 [[nodiscard]] Json notesJson(const core::MixNotes& notes);
 
-/// "7.0 g", in the decimals of the tool and the locale's sign; and as worked out: "7.04 g".
-[[nodiscard]] std::string measuredOf(const core::MeasuredAmount& amount);
-[[nodiscard]] std::string exactOf(const core::MeasuredAmount& amount);
-/// Three digits that count, as the locale writes them.
-[[nodiscard]] std::string amountOf(double value);
 void printWorking(const core::Working& working, std::ostream& out);
-void printNotes(const core::MixNotes& notes, std::ostream& out);
+void printTable(const report::Table& table, std::ostream& out);
+/// As text or as `json`, and on a mixing card where --card asks for one. Throws WrongArgument when it can't be a card's name or paper.
+void say(const report::MixAnswer& answer, Json json, const QuestionOptions& options, const AnswerWriter& writer);
 
 }  // namespace console

@@ -3,20 +3,12 @@
 #include "app/console/arguments.h"
 #include "app/console/mix_output.h"
 #include "app/console/mix_questions.h"
-#include "app/console/text_table.h"
 #include "app/console/words.h"
-#include "app/plot/number_text.h"
-#include "core/mixing/medium_mix.h"
-#include "core/mixing/ph_shift.h"
-#include "core/mixing/titration.h"
+#include "app/report/mix_words.h"
 
 namespace console {
 
 namespace {
-
-std::string phOf(double ph) {
-    return plot::decimalText(ph, 1).toStdString();
-}
 
 /// "2", "2meq", or "100ppm" as CaCO3.
 double alkalinityFrom(const QuestionOptions& options) {
@@ -46,34 +38,6 @@ Json doseJson(const core::PhDose& dose) {
     return {{"meq_per_litre", figure(dose.milliequivalents)}, {"amount", amountJson(dose.amount)}};
 }
 
-void printShift(const core::PhShift& shift, std::ostream& out) {
-    using Align = TextTable::Align;
-    out << filled(tr("%1 for %2 L from pH %3 to %4"),
-                  {core::nameOf(shift.question.reagent), amountOf(shift.question.litres), phOf(shift.question.fromPh),
-                   phOf(shift.question.toPh)})
-        << '\n';
-    TextTable table({{tr("dose"), Align::Left},
-                     {tr("meq/L"), Align::Right},
-                     {tr("take"), Align::Right},
-                     {tr("worked out"), Align::Right}});
-    const auto row = [&](const std::string& name, const core::PhDose& dose) {
-        table.addRow({name, amountOf(dose.milliequivalents), measuredOf(dose.amount), exactOf(dose.amount)});
-    };
-    table.addRow(
-        {tr("start with"), amountOf(shift.first.milliequivalents / 2), measuredOf(shift.start), exactOf(shift.start)});
-    row(tr("first dose"), shift.first);
-    row(tr("ceiling"), shift.ceiling);
-    row(tr("closed vessel"), shift.closed);
-    row(tr("bubbled tub"), shift.bubbled);
-    table.printTo(out);
-    out << filled(
-               tr("The first dose as measured ends at pH %1, and bubbled at pH %2. Untreated, bubbled water comes to "
-                  "pH %3."),
-               {phOf(shift.phOfFirst), phOf(shift.phOfFirstBubbled), phOf(shift.phUntreated)})
-        << '\n';
-    printNotes(shift.notes, out);
-}
-
 /// Of --volume, or of so many trays.
 double mediumLitresFrom(const QuestionOptions& options) {
     constexpr int most = 100'000;
@@ -95,22 +59,19 @@ void answerPh(const QuestionOptions& options, const AnswerWriter& writer) {
                                                        .toPh = options.number("--target-ph"),
                                                        .reagent = reagentFrom(options),
                                                        .tools = toolsFrom(options)}));
-    if (!writer.isJson) {
-        printShift(shift, writer.out);
-        return;
-    }
-    print({{"question", "ph"},
-           {"alkalinity", figure(shift.question.alkalinity)},
-           {"start", amountJson(shift.start)},
-           {"first", doseJson(shift.first)},
-           {"ceiling", doseJson(shift.ceiling)},
-           {"closed", doseJson(shift.closed)},
-           {"bubbled", doseJson(shift.bubbled)},
-           {"ph_of_first", figure(shift.phOfFirst)},
-           {"ph_of_first_bubbled", figure(shift.phOfFirstBubbled)},
-           {"ph_untreated_bubbled", figure(shift.phUntreated)},
-           {"notes", notesJson(shift.notes)}},
-          writer.out);
+    say(report::answerOf(shift),
+        {{"question", "ph"},
+         {"alkalinity", figure(shift.question.alkalinity)},
+         {"start", amountJson(shift.start)},
+         {"first", doseJson(shift.first)},
+         {"ceiling", doseJson(shift.ceiling)},
+         {"closed", doseJson(shift.closed)},
+         {"bubbled", doseJson(shift.bubbled)},
+         {"ph_of_first", figure(shift.phOfFirst)},
+         {"ph_of_first_bubbled", figure(shift.phOfFirstBubbled)},
+         {"ph_untreated_bubbled", figure(shift.phUntreated)},
+         {"notes", notesJson(shift.notes)}},
+        options, writer);
 }
 
 void answerTitration(const QuestionOptions& options, const AnswerWriter& writer) {
@@ -124,26 +85,18 @@ void answerTitration(const QuestionOptions& options, const AnswerWriter& writer)
         question.steps.push_back({.millilitres = numberFrom("--step", millilitres), .ph = numberFrom("--step", ph)});
     }
     const core::TitratedDose dose = allowed(core::titratedDose(question));
-    if (writer.isJson) {
-        print({{"question", "titration"},
-               {"sample_ml", figure(dose.sampleMillilitres)},
-               {"amount", amountJson(dose.amount)},
-               {"low", figure(dose.low)},
-               {"high", figure(dose.high)},
-               {"start", amountJson(dose.start)},
-               {"notes", notesJson(dose.notes)}},
-              writer.out);
-        return;
-    }
-    writer.out << filled(tr("For %1 L: %2 (%3 worked out). Start with %4."),
-                         {amountOf(question.litres), measuredOf(dose.amount), exactOf(dose.amount),
-                          measuredOf(dose.start)})
-               << '\n';
-    printNotes(dose.notes, writer.out);
+    say(report::answerOf(dose),
+        {{"question", "titration"},
+         {"sample_ml", figure(dose.sampleMillilitres)},
+         {"amount", amountJson(dose.amount)},
+         {"low", figure(dose.low)},
+         {"high", figure(dose.high)},
+         {"start", amountJson(dose.start)},
+         {"notes", notesJson(dose.notes)}},
+        options, writer);
 }
 
 void answerMedium(const QuestionOptions& options, const AnswerWriter& writer) {
-    using Align = TextTable::Align;
     core::MediumQuestion question{.litres = mediumLitresFrom(options), .tools = toolsFrom(options)};
     question.lossPercent = options.numberOr("--loss", question.lossPercent);
     for (const std::string& text : options.neededList("--part")) {
@@ -151,28 +104,19 @@ void answerMedium(const QuestionOptions& options, const AnswerWriter& writer) {
         question.components.push_back({.name = name, .parts = numberFrom("--part", parts)});
     }
     const core::MixedMedium mixed = allowed(core::mixMedium(question));
-    if (writer.isJson) {
-        Json components = Json::array();
-        for (const core::ComponentAmount& component : mixed.components) {
-            Json one = amountJson(component.amount);
-            one["name"] = component.component.name;
-            components.push_back(std::move(one));
-        }
-        print({{"question", "medium"},
-               {"litres", figure(question.litres)},
-               {"components", components},
-               {"litres_as_measured", figure(mixed.litresAsMeasured)},
-               {"notes", notesJson(mixed.notes)}},
-              writer.out);
-        return;
+    Json components = Json::array();
+    for (const core::ComponentAmount& component : mixed.components) {
+        Json one = amountJson(component.amount);
+        one["name"] = component.component.name;
+        components.push_back(std::move(one));
     }
-    writer.out << filled(tr("Medium for %1 L once mixed"), {amountOf(question.litres)}) << '\n';
-    TextTable table({{tr("component"), Align::Left}, {tr("take"), Align::Right}, {tr("worked out"), Align::Right}});
-    for (const core::ComponentAmount& component : mixed.components)
-        table.addRow({component.component.name, measuredOf(component.amount), exactOf(component.amount)});
-    table.printTo(writer.out);
-    writer.out << filled(tr("As measured it makes %1 L."), {amountOf(mixed.litresAsMeasured)}) << '\n';
-    printNotes(mixed.notes, writer.out);
+    say(report::answerOf(mixed),
+        {{"question", "medium"},
+         {"litres", figure(question.litres)},
+         {"components", components},
+         {"litres_as_measured", figure(mixed.litresAsMeasured)},
+         {"notes", notesJson(mixed.notes)}},
+        options, writer);
 }
 
 }  // namespace console

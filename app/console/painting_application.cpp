@@ -33,9 +33,9 @@ QDateTime momentFrom(const db::Clock& clock) {
     return QDateTime::fromSecsSinceEpoch(clock().time_since_epoch().count());
 }
 
-void requirePdfName(const std::string& file) {
+void requirePdfName(const std::string& file, const std::string& option) {
     if (!file.ends_with(".pdf") && !file.ends_with(".PDF"))
-        throw WrongArgument(filled(tr("--to is %1; a file whose name ends in .pdf is allowed."), {shown(file)}));
+        throw WrongArgument(filled(tr("%1 is %2; a file whose name ends in .pdf is allowed."), {option, shown(file)}));
 }
 
 }  // namespace console

@@ -28,6 +28,6 @@ class PaintingApplication {
 /// The moment that stands on a print-out.
 [[nodiscard]] QDateTime momentFrom(const db::Clock& clock);
 /// Throws WrongArgument unless the name ends in .pdf.
-void requirePdfName(const std::string& file);
+void requirePdfName(const std::string& file, const std::string& option = "--to");
 
 }  // namespace console

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "app/console/options.h"
+#include "app/console/surroundings.h"
 #include "core/result.h"
 
 namespace console {
@@ -52,6 +53,7 @@ class QuestionOptions {
 struct AnswerWriter {
     bool isJson{};
     std::ostream& out;
+    const Surroundings* surroundings{};  // for what is printed: the day
 };
 
 struct Question {
