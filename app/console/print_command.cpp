@@ -196,7 +196,7 @@ std::optional<report::Sheet> PrintCommand::sessionSheet(const db::Logbook& logbo
         return {};
     }
     return report::sessionSheet(sessionOf(logbook, batches.front()), batches, logbook.shelves(),
-                                momentFrom(surroundings.clock));
+                                momentFrom(surroundings.clock), logbook.mixes(batches.front().session));
 }
 
 }  // namespace console

@@ -84,10 +84,21 @@ QString sumText(std::span<const core::Batch> batches, std::size_t stations) {
              plot::batchesText(static_cast<int>(batches.size())), plot::stationsText(static_cast<int>(stations)));
 }
 
+void addMixes(Sheet& sheet, std::span<const core::KeptMix> mixes) {
+    if (mixes.empty()) return;
+    sheet.blocks.emplace_back(Heading{SessionWords::tr("Mixed for it")});
+    for (const core::KeptMix& mix : mixes) {
+        const QString amounts = QString::fromStdString(mix.amounts).replace(u'\n', SessionWords::tr("; "));
+        sheet.blocks.emplace_back(Paragraph{
+            SessionWords::tr("%1: %2", "title of a mix, its amounts").arg(QString::fromStdString(mix.title), amounts),
+            Tone::Plain});
+    }
+}
+
 }  // namespace
 
 Sheet sessionSheet(const core::Session& session, std::span<const core::Batch> batches, const core::Shelves& shelves,
-                   const QDateTime& printedAt) {
+                   const QDateTime& printedAt, std::span<const core::KeptMix> mixes) {
     Sheet sheet = sheetFor(shelves.facts, printedAt);
     const auto stations = byStation(batches, shelves);
     sheet.title = SessionWords::tr("Session of %1", "date").arg(plot::dateText(session.date));
@@ -106,6 +117,7 @@ Sheet sessionSheet(const core::Session& session, std::span<const core::Batch> ba
                                   .arg(QString::fromStdString(batch->code), QString::fromStdString(batch->note)),
                               Tone::Plain});
     }
+    addMixes(sheet, mixes);
     for (int line = 0; line < noteLines; ++line) sheet.blocks.emplace_back(SignatureLine{{SessionWords::tr("Notes")}});
     return sheet;
 }

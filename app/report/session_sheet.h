@@ -11,8 +11,9 @@
 
 namespace report {
 
-/// `batches` are the session's.
+/// `batches` and `mixes` are the session's.
 [[nodiscard]] Sheet sessionSheet(const core::Session& session, std::span<const core::Batch> batches,
-                                 const core::Shelves& shelves, const QDateTime& printedAt);
+                                 const core::Shelves& shelves, const QDateTime& printedAt,
+                                 std::span<const core::KeptMix> mixes = {});
 
 }  // namespace report

@@ -39,6 +39,16 @@ TEST(SessionSheet, SaysWhatWasStuckWhereAndUnderWhichCode) {
         "session_sheet");
 }
 
+TEST(SessionSheet, SaysWhatWasMixedForIt) {
+    const core::KeptMix mix{.title = "Dip for 40 cuttings", .amounts = "to pour out: 20.0 mL\nIBA, 2000 mg/L"};
+    const std::vector<core::Batch> batches{stuckAt({4}, "B260001C", "")};
+    const QString text = report::plainText(
+        report::sessionSheet(examples::session(), batches, withATub(), examples::printedAt(), std::vector{mix}));
+    EXPECT_TRUE(text.contains("MIXED FOR IT")) << text.toStdString();
+    EXPECT_TRUE(text.simplified().contains("Dip for 40 cuttings: to pour out: 20.0 mL; IBA, 2000 mg/L"))
+        << text.toStdString();
+}
+
 TEST(SessionSheet, NamesNoStationWhereThereIsNone) {
     core::Batch bare = stuckAt({}, "B260001C", "");
     bare.stockPlant = {}, bare.medium = {}, bare.treatment = {}, bare.cuttingKind = {};

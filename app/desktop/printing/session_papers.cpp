@@ -102,8 +102,9 @@ PrintPreview* showSessionSheet(core::SessionId id, const PageContext& context, Q
         const std::vector<core::Session> sessions = logbook.sessions();
         const core::Session* session = core::find(sessions, id);
         if (session == nullptr) return;
-        sheet = std::make_shared<report::Sheet>(report::sessionSheet(
-            *session, batchesOf(id, context.workspace), context.workspace.shelves(), printedAt(context.workspace)));
+        sheet = std::make_shared<report::Sheet>(report::sessionSheet(*session, batchesOf(id, context.workspace),
+                                                                     context.workspace.shelves(),
+                                                                     printedAt(context.workspace), logbook.mixes(id)));
     });
     if (!sheet) return nullptr;
     const QString title = sheet->title;
