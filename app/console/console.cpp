@@ -18,6 +18,7 @@
 #include "app/console/history_command.h"
 #include "app/console/import_command.h"
 #include "app/console/labels_command.h"
+#include "app/console/logger_command.h"
 #include "app/console/mix_command.h"
 #include "app/console/power_command.h"
 #include "app/console/print_command.h"
@@ -38,6 +39,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     commands.push_back(std::make_unique<CreateCommand>());
     commands.push_back(std::make_unique<DemoCommand>());
     commands.push_back(std::make_unique<ImportCommand>());
+    commands.push_back(std::make_unique<LoggerCommand>());
     commands.push_back(std::make_unique<ExportCommand>());
     commands.push_back(std::make_unique<DueCommand>());
     commands.push_back(std::make_unique<ChartCommand>());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/console/import_command.h"
 
+#include "app/console/fault_output.h"
 #include "app/console/json_text.h"
 #include "app/console/open_logbook.h"
 #include "app/console/words.h"
@@ -11,26 +12,6 @@
 namespace console {
 
 namespace {
-
-std::string placeOf(const db::ImportFault& fault) {
-    std::string place = fault.file;
-    if (fault.row > 0) place += filled(tr(", row %1"), {std::to_string(fault.row)});
-    if (!fault.column.empty()) place += filled(tr(", column %1"), {fault.column});
-    return place;
-}
-
-void printFaults(const db::FolderContents& contents, bool isJson, std::ostream& out, std::ostream& err) {
-    if (isJson) {
-        Json json = {{"imported", false}, {"faults", Json::array()}, {"more_faults", contents.moreFaults}};
-        for (const db::ImportFault& fault : contents.faults)
-            json["faults"].push_back(
-                {{"file", fault.file}, {"row", fault.row}, {"column", fault.column}, {"reason", fault.reason}});
-        return print(json, out);
-    }
-    for (const db::ImportFault& fault : contents.faults) err << placeOf(fault) << ": " << fault.reason << '\n';
-    if (contents.moreFaults) err << tr("And more; these are the first.") << '\n';
-    err << tr("Nothing was imported.") << '\n';
-}
 
 void printImported(const Imported& imported, bool isJson, std::ostream& out) {
     if (isJson)
@@ -101,7 +82,7 @@ void ImportCommand::declare(Options& options) {
 int ImportCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
     db::FolderContents contents = db::readFolder(folder_, surroundings.today);
     if (!contents.faults.empty()) {
-        printFaults(contents, isJson_, out, err);
+        printFaults(contents.faults, contents.moreFaults ? -1 : 0, isJson_, out, err);
         return Refused;
     }
     const Imported imported = importedFrom(contents, file_);
@@ -130,7 +111,7 @@ int ImportCommand::importIntoOld(const Imported& imported, db::FolderContents& c
     }
     findTakenCodes(logbook, contents);
     if (!contents.faults.empty()) {
-        printFaults(contents, isJson_, out, err);
+        printFaults(contents.faults, contents.moreFaults ? -1 : 0, isJson_, out, err);
         return Refused;
     }
     return answer(addTo(logbook, std::move(contents.records), folder_, false), imported, out, err);

@@ -70,6 +70,7 @@ void bringInAMillionRows(benchmark::State& state) {
         look.guess.zone = "UTC";
         const logger::LogContents contents = logger::readLog(file, look.top.form, look.guess, now);
         if (!contents.faults.empty()) std::abort();
+        state.counters["peak_MB_read"] = mostMegabytes();
         const auto added = logger::importLog(logbook, contents, "logger.csv", now);
         if (!added || added->added != 3 * std::int64_t{rows}) std::abort();
     }
