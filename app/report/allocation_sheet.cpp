@@ -6,7 +6,10 @@
 #include <cstddef>
 
 #include "app/plot/number_text.h"
+#include "app/report/caution_words.h"
 #include "app/report/sheet_words.h"
+#include "core/batch/licence.h"
+#include "core/mixing/cautions_in_place.h"
 
 namespace report {
 namespace {
@@ -68,6 +71,9 @@ Sheet allocationSheet(const AllocationPlan& plan, const core::Shelves& shelves, 
     sheet.subtitle = AllocationWords::tr("%1, stuck %2", "number of cuttings, date")
                          .arg(plot::cuttingsText(cuttings), plot::dateText(plan.stuckOn));
     if (!plan.plant.isEmpty()) sheet.blocks.emplace_back(Facts{{{AllocationWords::tr("Plant"), plan.plant, true}}});
+    if (!plan.batches.empty())
+        if (const std::string licence = core::licenceInWords(plan.batches.front(), shelves); !licence.empty())
+            sheet.blocks.emplace_back(Paragraph{QString::fromStdString(licence), Tone::Plain});
     sheet.blocks.emplace_back(Paragraph{
         AllocationWords::tr(
             "Take the cuttings as they come from the knife; the first cut is number 1. Stick each where its line says, "
@@ -83,6 +89,7 @@ Sheet allocationSheet(const AllocationPlan& plan, const core::Shelves& shelves, 
             "picks who gets what is left over.")
             .arg(QString::number(plan.seed)),
         Tone::Quiet});
+    addCautions(sheet, core::cautionsOnSticking(plan.batches, shelves));
     sheet.blocks.emplace_back(SignatureLine{{AllocationWords::tr("Stuck by"), AllocationWords::tr("Date")}});
     return sheet;
 }

@@ -21,6 +21,7 @@ struct AllocationPlan {
     QStringList arms;  // as the allocation numbers them
     core::Allocation allocation;
     std::uint32_t seed{};
+    std::vector<core::Batch> batches{};  // as far as they are known: what to mind of them
 };
 
 [[nodiscard]] Sheet allocationSheet(const AllocationPlan& plan, const core::Shelves& shelves,

@@ -9,8 +9,11 @@
 #include "app/plot/rooted_by_day_figure.h"
 #include "app/plot/strike_chart_figure.h"
 #include "app/plot/unit_text.h"
+#include "app/report/caution_words.h"
 #include "app/report/map_sheet.h"
 #include "app/report/sheet_words.h"
+#include "core/batch/licence.h"
+#include "core/mixing/cautions_in_place.h"
 
 namespace report {
 namespace {
@@ -157,6 +160,8 @@ class BatchSheetMaker {
                      {tr("Treatment"), treatment(), false},
                      {tr("Trial"), trial(), false},
                      {tr("State"), state(), false}}};
+        if (const std::string licence = core::licenceInWords(batch_, shelves_); !licence.empty())
+            facts.facts.push_back({tr("Licence"), text(batch_.licence.empty() ? licence : batch_.licence), false});
         return facts;
     }
 
@@ -230,14 +235,12 @@ class BatchSheetMaker {
         sheet_.blocks.emplace_back(Heading{tr("Cautions")});
         for (const QString& caution : cautionsToPrint(summary_.cautions, shelves_.facts))
             sheet_.blocks.emplace_back(Paragraph{caution, Tone::Caution});
-        const core::Treatment* treatment = core::find(shelves_.treatments, batch_.treatment);
-        if (treatment && !treatment->auxins.empty())
-            sheet_.blocks.emplace_back(
-                Paragraph{tr("Rooting hormone: what its label and local rules say comes before anything printed here."),
-                          Tone::Caution});
-        sheet_.blocks.emplace_back(Paragraph{
-            tr("Plant health, breeders' rights and water rules differ from place to place; local codes come first."),
-            Tone::Caution});
+        std::vector<core::CautionTopic> topics = core::cautionsOnSticking({&batch_, 1}, shelves_);
+        if (topics.empty()) topics.push_back(core::CautionTopic::Advice);
+        topics.insert(topics.end() - 1, core::CautionTopic::PlantHealth);
+        QStringList mind;  // in one paragraph, so that the sheet keeps to its page
+        for (const core::CautionTopic topic : topics) mind << cautionText(topic);
+        sheet_.blocks.emplace_back(Paragraph{mind.join(u' '), Tone::Caution});
     }
 
     QString intervalName() const { return QString::fromUtf8(core::nameOf(summary_.interval)); }

@@ -6,6 +6,7 @@
 
 #include "app/plot/number_text.h"
 #include "app/report/pdf.h"
+#include "core/batch/licence.h"
 
 namespace report {
 namespace {
@@ -82,7 +83,8 @@ std::vector<Label> labelsOf(std::span<const core::Batch> batches, const core::Sh
                           .treatment = treatment == nullptr ? QString() : QString::fromStdString(treatment->name),
                           .day = plot::shortDateText(batch.stuckOn),
                           .count = plot::cuttingsText(batch.stuck),
-                          .mark = shelves.facts.isInvented ? LabelWords::tr("invented") : QString()});
+                          .mark = shelves.facts.isInvented ? LabelWords::tr("invented") : QString(),
+                          .licence = QString::fromStdString(core::licenceInWords(batch, shelves))});
     }
     return labels;
 }

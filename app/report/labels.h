@@ -21,8 +21,9 @@ struct Label {
     QString plant;
     QString treatment;  // may be empty
     QString day;
-    QString count;  // "24 cuttings"
-    QString mark;   // "invented": records of a demo
+    QString count;      // "24 cuttings"
+    QString mark;       // "invented": records of a demo
+    QString licence{};  // of a protected plant, or that none is written down
 
     bool operator==(const Label&) const = default;
 };

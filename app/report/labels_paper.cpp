@@ -91,6 +91,23 @@ class LabelPainter {
         top = paintPlant(canvas, label.plant, {area.left(), top, area.width(), line});
         add(label.mark);  // before what may find no room: no invented record passes for a real one
         addFacts(canvas, label, area.width(), add);
+        paintLicence(label.licence, QRectF(QPointF(area.left(), top), area.bottomRight()));
+    }
+
+    /// In small letters, broken between words; what finds no room is on the session's sheet.
+    void paintLicence(const QString& licence, const QRectF& room) {
+        painter_.setFont(plot::figureFont(kFlatPoints));
+        Canvas canvas(painter_, plot::Palette::onPaper());
+        const double line = canvas.em();
+        double top = room.top();
+        const QStringList words = licence.split(u' ', Qt::SkipEmptyParts);
+        for (qsizetype next = 0; next < words.size() && top + line <= room.bottom() + 0.2 * line; top += line) {
+            QString text = words[next++];
+            while (next < words.size() && canvas.widthOf(text + u' ' + words[next]) <= room.width())
+                text += u' ' + words[next++];
+            canvas.line({room.left(), top, room.width(), line}, Qt::AlignLeft | Qt::AlignVCenter, text,
+                        canvas.palette().text);
+        }
     }
 
     /// On as few lines as the label is wide for.

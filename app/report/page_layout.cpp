@@ -85,6 +85,12 @@ const std::vector<Squeeze>& squeezes() {
                                            .mostRows = 4,
                                            .mostLines = 2,
                                            .mostCellLines = 1,
+                                           .leavesPicturesOut = true},
+                                          {.pointSize = 7,
+                                           .pictureScale = 0.45,
+                                           .mostRows = 4,
+                                           .mostLines = 2,
+                                           .mostCellLines = 1,
                                            .leavesPicturesOut = true}};
     return all;
 }

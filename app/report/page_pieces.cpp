@@ -17,6 +17,7 @@ using plot::Type;
 
 constexpr double kBlockGap = 0.55;  // ems after a block
 constexpr double kColumnGap = 1.6;
+constexpr int wholeCaution = 30;  // lines
 constexpr double kCautionIndent = 0.9;
 
 Piece gap(double height) {
@@ -59,21 +60,23 @@ class PieceMaker {
                           : paragraph.tone == Tone::Quiet ? Type::Small
                                                           : Type::Plain;
         const double indent = paragraph.tone == Tone::Caution ? kCautionIndent * em_ : 0;
-        const double height = canvas_.paragraphHeight(width_ - indent, paragraph.text, type, squeeze_.mostLines);
-        pieces_.push_back(
-            {.height = height,
-             .staysWithNext = true,
-             .paint =
-                 [paragraph, type, indent, lines = squeeze_.mostLines](Canvas& canvas, const QRectF& area) {
-                     const bool isQuiet = paragraph.tone == Tone::Quiet;
-                     if (paragraph.tone == Tone::Caution)
-                         canvas.fill(QRectF(area.left(), area.top() + 0.1 * canvas.em(), 0.28 * canvas.em(),
-                                            area.height() - 0.2 * canvas.em()),
-                                     canvas.palette().text);
-                     canvas.paragraph(area.adjusted(indent, 0, 0, 0), paragraph.text,
-                                      isQuiet ? canvas.palette().quietText : canvas.palette().text, type, lines);
-                 },
-             .repeated = nullptr});
+        // A caution that was cut short would be none.
+        const int most = paragraph.tone == Tone::Caution ? wholeCaution : squeeze_.mostLines;
+        const double height = canvas_.paragraphHeight(width_ - indent, paragraph.text, type, most);
+        pieces_.push_back({.height = height,
+                           .staysWithNext = true,
+                           .paint =
+                               [paragraph, type, indent, lines = most](Canvas& canvas, const QRectF& area) {
+                                   const bool isQuiet = paragraph.tone == Tone::Quiet;
+                                   if (paragraph.tone == Tone::Caution)
+                                       canvas.fill(QRectF(area.left(), area.top() + 0.1 * canvas.em(),
+                                                          0.28 * canvas.em(), area.height() - 0.2 * canvas.em()),
+                                                   canvas.palette().text);
+                                   canvas.paragraph(area.adjusted(indent, 0, 0, 0), paragraph.text,
+                                                    isQuiet ? canvas.palette().quietText : canvas.palette().text, type,
+                                                    lines);
+                               },
+                           .repeated = nullptr});
         pieces_.push_back(gap(kBlockGap * em_));
     }
 

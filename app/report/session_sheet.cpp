@@ -8,7 +8,9 @@
 #include <set>
 
 #include "app/plot/number_text.h"
+#include "app/report/caution_words.h"
 #include "app/report/sheet_words.h"
+#include "core/mixing/cautions_in_place.h"
 
 namespace report {
 namespace {
@@ -110,6 +112,7 @@ Sheet sessionSheet(const core::Session& session, std::span<const core::Batch> ba
     for (const auto& group : stations) {
         sheet.blocks.emplace_back(Heading{stationHeading(*group.front(), shelves)});
         sheet.blocks.emplace_back(stuckTable(group, shelves));
+        addLicences(sheet, group, shelves);
         for (const core::Batch* batch : group)
             if (!batch->note.empty())
                 sheet.blocks.emplace_back(
@@ -118,6 +121,7 @@ Sheet sessionSheet(const core::Session& session, std::span<const core::Batch> ba
                               Tone::Plain});
     }
     addMixes(sheet, mixes);
+    addCautions(sheet, core::cautionsOnSticking(batches, shelves));
     for (int line = 0; line < noteLines; ++line) sheet.blocks.emplace_back(SignatureLine{{SessionWords::tr("Notes")}});
     return sheet;
 }

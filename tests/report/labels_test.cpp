@@ -98,7 +98,8 @@ TEST(Labels, SayInPlainWhatStandsInTheBatch) {
                                              .treatment = "IBA gel",
                                              .day = "14/03/2026",
                                              .count = "24 cuttings",
-                                             .mark = ""}));
+                                             .mark = "",
+                                             .licence = "protected: no licence written down"}));
     core::Shelves invented = examples::smallShelves();
     invented.facts.isInvented = true;
     EXPECT_EQ(report::labelsOf(someBatches(1), invented).front().mark, "invented");
