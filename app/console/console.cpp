@@ -20,6 +20,7 @@
 #include "app/console/labels_command.h"
 #include "app/console/logger_command.h"
 #include "app/console/mix_command.h"
+#include "app/console/plant_command.h"
 #include "app/console/power_command.h"
 #include "app/console/print_command.h"
 #include "app/console/rates_command.h"
@@ -44,6 +45,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     commands.push_back(std::make_unique<DueCommand>());
     commands.push_back(std::make_unique<ChartCommand>());
     commands.push_back(std::make_unique<CompareCommand>());
+    commands.push_back(std::make_unique<PlantCommand>());
     commands.push_back(std::make_unique<StickCommand>());
     commands.push_back(std::make_unique<PowerCommand>());
     commands.push_back(std::make_unique<MixCommand>());

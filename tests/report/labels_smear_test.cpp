@@ -93,10 +93,10 @@ void expectInPlace(const CodeField& field, const report::LabelCodes& codes, doub
 
 class Smearer {
   public:
-    Smearer(QImage& image, const QRect& symbol, double dotsAMillimetre, Smear kind, stats::SeededRandom& random)
+    Smearer(QImage& image, const QRect& symbol, double dots, Smear kind, stats::SeededRandom& random)
         : image_(image),
           box_(symbol),
-          dots_(dotsAMillimetre),
+          dots_(dots),
           kind_(kind),
           random_(random),
           smeared_(image.size(), QImage::Format_Grayscale8) {
