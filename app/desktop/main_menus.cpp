@@ -49,6 +49,8 @@ void MainMenus::addLogbook() {
     menu->addSeparator();
     needsLogbook_ << add(menu, "fileCopy", tr("&Save a copy as…"), "Ctrl+Shift+S", [&] { commands.saveCopy(); });
     needsWriting_ << add(menu, "fileImport", tr("&Import tables…"), {}, [&] { commands.importTables(); });
+    needsWriting_ << add(menu, "fileLogger", tr("Import readings of a lo&gger…"), {},
+                         [this] { window_.startTask(task::logger); });
     needsLogbook_ << add(menu, "fileExport", tr("&Export tables…"), {}, [&] { commands.exportTables(); });
     menu->addSeparator();
     needsLogbook_ << add(menu, "fileBackUp", tr("&Back up now"), {}, [&] { commands.backUpNow(); });

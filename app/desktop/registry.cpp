@@ -7,6 +7,7 @@
 #include "app/desktop/bench/bench_page.h"
 #include "app/desktop/head_to_head/head_to_head_page.h"
 #include "app/desktop/history/history_page.h"
+#include "app/desktop/logger/logger_dialog.h"
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/positions/position_look_dialog.h"
 #include "app/desktop/printing/session_papers.h"
@@ -92,6 +93,11 @@ std::vector<TaskEntry> taskEntries() {
          .icon = "reading",
          .shortcut = "Ctrl+E",
          .make = makes<ReadingDialog, QDialog>()},
+        {.name = task::logger,
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Readings of a lo&gger…")),
+         .icon = "reading",
+         .shortcut = "Ctrl+Shift+E",
+         .make = makes<LoggerDialog, QDialog>()},
         {.name = task::papers,
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "&Labels and session sheet")),
          .icon = "print",

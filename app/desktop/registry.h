@@ -37,6 +37,7 @@ inline const QString round = QStringLiteral("round");
 inline const QString session = QStringLiteral("session");
 inline const QString holeByHole = QStringLiteral("hole_by_hole");
 inline const QString reading = QStringLiteral("reading");
+inline const QString logger = QStringLiteral("logger");
 inline const QString papers = QStringLiteral("papers");
 inline const QString drilling = QStringLiteral("drilling");
 inline const QString station = QStringLiteral("station");

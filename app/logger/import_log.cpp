@@ -8,9 +8,10 @@
 namespace logger {
 
 core::Result<db::LoggerAdded> importLog(db::Logbook& logbook, const LogContents& contents, const std::string& fileName,
-                                        core::Moment now, const std::optional<core::LoggerFormat>& remembered) {
-    return db::addLoggerDays(logbook, contents.days, "values of a logger from " + core::quotable(fileName), now, {}, {},
-                             remembered ? &*remembered : nullptr);
+                                        core::Moment now, const std::optional<core::LoggerFormat>& remembered,
+                                        const db::LoggerProgress& progress) {
+    return db::addLoggerDays(logbook, contents.days, "values of a logger from " + core::quotable(fileName), now, {},
+                             progress, remembered ? &*remembered : nullptr);
 }
 
 QString addedText(const db::LoggerAdded& added) {

@@ -14,7 +14,8 @@ namespace logger {
 /// `remembered`, a new format, is kept in the same step. Contract: `contents` has no faults.
 [[nodiscard]] core::Result<db::LoggerAdded> importLog(db::Logbook& logbook, const LogContents& contents,
                                                       const std::string& fileName, core::Moment now,
-                                                      const std::optional<core::LoggerFormat>& remembered = {});
+                                                      const std::optional<core::LoggerFormat>& remembered = {},
+                                                      const db::LoggerProgress& progress = {});
 
 /// "8640 values came in. 20 were there already." or "Nothing new: all 8640 values are there already."
 [[nodiscard]] QString addedText(const db::LoggerAdded& added);

@@ -3,11 +3,19 @@
 #include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QAction>
+#include <QComboBox>
+#include <QDateTime>
 #include <QDialog>
+#include <QDir>
+#include <QFile>
+#include <QPushButton>
+#include <QTextStream>
 
+#include "app/desktop/logger/logger_dialog.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/page.h"
 #include "app/desktop/pictures/dialog_scene.h"
+#include "app/desktop/workspace.h"
 
 namespace desktop {
 
@@ -25,10 +33,44 @@ void typeSomeEntries(QDialog& dialog) {
     table->setCurrentIndex(table->model()->index(2, table->currentIndex().column()));
 }
 
+/// Ten days of an invented tent, a row each ten minutes, with a gap of five hours.
+QString inventedLog(core::Date today) {
+    const QString name = QDir::temp().filePath(QStringLiteral("tent.csv"));
+    QFile file(name);
+    if (!file.open(QIODevice::WriteOnly)) return {};
+    QTextStream text(&file);
+    text << "Logger;7041\nTime;Temperature (°C);Humidity (%);Dew point (°C)\n";
+    constexpr int days = 10, rows = 1440, gapFrom = 700, gapUntil = 730, stepsOfADay = 144;
+    const std::chrono::sys_seconds first = std::chrono::sys_days(core::addDays(today, -days));
+    const QDateTime start = QDateTime::fromSecsSinceEpoch(first.time_since_epoch().count(), Qt::UTC);
+    for (int row = 0; row < rows; ++row) {
+        if (row >= gapFrom && row < gapUntil) continue;
+        const int rise = std::abs(row % stepsOfADay - stepsOfADay / 2);  // tenths of a degree, least at noon
+        text << start.addSecs(600 * row).toString(QStringLiteral("dd.MM.yyyy HH:mm")) << ';' << 24 - rise / 10 << ','
+             << rise % 10 << ';' << 70 + rise / 4 << ",0;17,5\n";
+    }
+    return name;
+}
+
+void showALog(LoggerDialog& dialog, core::Date today) {
+    dialog.setFile(inventedLog(today));
+    const auto* table = dialog.findChild<QWidget*>("loggerColumns");
+    waitFor([&] { return table->isVisible(); });
+    if (auto* station = dialog.findChild<QComboBox*>("loggerStation2");
+        station != nullptr && station->currentIndex() < 0) {
+        station->setCurrentIndex(0);
+        emit station->activated(0);
+    }
+    const auto* done = dialog.findChild<QPushButton*>("loggerBringIn");
+    waitFor([&] { return done->isEnabled(); });
+}
+
 DialogScene byTask(const QString& name) {
     return {name, [name](MainWindow& window) {
                 QDialog* dialog = broughtBy([&] { window.startTask(name); });
                 if (dialog) typeSomeEntries(*dialog);
+                if (auto* logger = qobject_cast<LoggerDialog*>(dialog))
+                    showALog(*logger, window.parts().context.workspace.today());
                 return dialog;
             }};
 }
