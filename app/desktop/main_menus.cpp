@@ -15,8 +15,11 @@
 #include "app/desktop/main_window.h"
 #include "app/desktop/memory.h"
 #include "app/desktop/names/mnemonic.h"
+#include "app/desktop/printing/print_preview.h"
+#include "app/desktop/printing/printed_at.h"
 #include "app/desktop/settings/settings_dialog.h"
 #include "app/desktop/workspace.h"
+#include "app/report/caution_words.h"
 
 namespace desktop {
 
@@ -139,7 +142,15 @@ void MainMenus::addHelp() {
     QMenu* menu = window_.menuBar()->addMenu(tr("&Help"));
     add(menu, "helpKeys", tr("&Keyboard list"), "Ctrl+?; Ctrl+Shift+/",
         [this] { showKeyboardList(*window_.menuBar(), &window_); });
+    needsLogbook_ << add(menu, "helpCautions", tr("What to &mind…"), {}, [this] { showCautionSheet(); });
     add(menu, "helpAbout", tr("&About Strikebook"), {}, [this] { showAbout(&window_); });
+}
+
+void MainMenus::showCautionSheet() {
+    const PageContext& context = window_.parts().context;
+    auto sheet = std::make_shared<const report::Sheet>(
+        report::cautionSheet(context.workspace.shelves().facts, printedAt(context.workspace)));
+    showPrintPreview(sheet, sheet->title, context, &window_);
 }
 
 void MainMenus::fillRecent() {

@@ -28,6 +28,7 @@ class MainMenus : public QObject {
     void addView();
     void addLooks(QMenu* view);
     void addHelp();
+    void showCautionSheet();
     void fillRecent();
     void refresh();
 

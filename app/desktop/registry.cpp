@@ -7,6 +7,7 @@
 #include "app/desktop/bench/bench_page.h"
 #include "app/desktop/head_to_head/head_to_head_page.h"
 #include "app/desktop/history/history_page.h"
+#include "app/desktop/mix/mix_page.h"
 #include "app/desktop/logger/logger_dialog.h"
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/positions/position_look_dialog.h"
@@ -57,6 +58,11 @@ std::vector<PageEntry> pageEntries() {
          .icon = "plan",
          .shortcut = "Ctrl+4",
          .make = makes<PlanPage, Page>()},
+        {.name = "mix",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Mix")),
+         .icon = "mix",
+         .shortcut = "Ctrl+5",
+         .make = makes<MixPage, Page>()},
         {.name = "shelves",
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Shelves")),
          .icon = "shelves",

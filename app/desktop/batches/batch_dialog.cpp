@@ -8,7 +8,9 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/count_edit.h"
+#include "core/mixing/cautions_in_place.h"
 
 namespace desktop {
 
@@ -59,7 +61,9 @@ BatchDialog::BatchDialog(const core::Batch& batch, const core::Shelves& shelves,
       station_(new QComboBox),
       medium_(new QComboBox),
       stuck_(new CountEdit(1, mostStuck)),
-      note_(new QLineEdit(QString::fromStdString(batch.note))) {
+      note_(new QLineEdit(QString::fromStdString(batch.note))),
+      licence_(new QLineEdit(QString::fromStdString(batch.licence))),
+      cautions_(new CautionStrip) {
     setObjectName(QStringLiteral("batchDialog"));
     setWindowTitle(tr("Batch %1").arg(QString::fromStdString(batch.code)));
     build();
@@ -78,6 +82,8 @@ void BatchDialog::build() {
     stuck_->setObjectName(QStringLiteral("batchStuck"));
     code_->setObjectName(QStringLiteral("batchCode"));
     note_->setObjectName(QStringLiteral("batchNote"));
+    licence_->setObjectName(QStringLiteral("batchLicence"));
+    licence_->setToolTip(tr("Under which licence or permission a protected plant was stuck; may be left empty"));
     note_->setMinimumWidth(fontMetrics().averageCharWidth() * 44);
 
     auto* form = new QFormLayout(this);
@@ -90,6 +96,11 @@ void BatchDialog::build() {
     addField(*form, tr("&Medium"), QStringLiteral("Medium"), medium_);
     addField(*form, tr("St&uck"), QStringLiteral("Stuck"), stuck_);
     addField(*form, tr("N&ote"), QStringLiteral("Note"), note_);
+    addField(*form, tr("&Licence"), QStringLiteral("Licence"), licence_);
+    form->addRow(cautions_);
+    for (const QComboBox* box : {plant_, treatment_})
+        connect(box, &QComboBox::currentIndexChanged, this, &BatchDialog::mind);
+    mind();
     rest_ = new FaultLabel;
     marks_.setRest(rest_);
     form->addRow(rest_);
@@ -119,6 +130,11 @@ void BatchDialog::fillStockPlants() {
     fill(*stockPlant_, own, batch_.stockPlant, tr("not recorded"));
 }
 
+void BatchDialog::mind() {
+    const core::Batch now = result();
+    cautions_->mind(core::cautionsOnSticking({&now, 1}, shelves_));
+}
+
 core::Batch BatchDialog::result() const {
     core::Batch batch = batch_;
     batch.code = code_->text().trimmed().toStdString();
@@ -130,6 +146,7 @@ core::Batch BatchDialog::result() const {
     batch.medium = chosen<core::MediumId>(*medium_);
     batch.stuck = stuck_->count().value_or(0);
     batch.note = note_->text().trimmed().toStdString();
+    batch.licence = licence_->text().simplified().toStdString();
     // The method is the station's on the day of sticking; only another station changes it.
     const core::Station* station = core::find(shelves_.stations, batch.station);
     if (batch.station != batch_.station && station != nullptr) batch.method = station->method;

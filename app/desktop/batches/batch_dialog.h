@@ -15,6 +15,7 @@ class QLineEdit;
 
 namespace desktop {
 
+class CautionStrip;
 class CountEdit;
 
 class BatchDialog : public QDialog {
@@ -29,6 +30,7 @@ class BatchDialog : public QDialog {
     void build();
     void addField(QFormLayout& form, const QString& caption, const QString& field, QWidget* editor);
     void fillStockPlants();
+    void mind();
     [[nodiscard]] core::Batch result() const;
     void agree();
 
@@ -40,6 +42,8 @@ class BatchDialog : public QDialog {
     QComboBox *plant_, *stockPlant_, *kind_, *treatment_, *station_, *medium_;
     CountEdit* stuck_;
     QLineEdit* note_;
+    QLineEdit* licence_;
+    CautionStrip* cautions_;
     FaultLabel* stuckFault_{};
     FaultLabel* rest_{};
 };

@@ -42,9 +42,9 @@ QString foundText(const core::Check& check, const core::Shelves& shelves) {
 
 class EventMaker {
   public:
-    EventMaker(const core::BatchRecord& record, const plot::BatchLife& life, const core::Shelves& shelves,
-               std::optional<EventKind> only)
-        : record_(record), life_(life), shelves_(shelves), only_(only) {}
+    EventMaker(const core::BatchRecord& record, const plot::BatchLife& life, const std::vector<core::KeptMix>& mixes,
+               const core::Shelves& shelves, std::optional<EventKind> only)
+        : record_(record), life_(life), mixes_(mixes), shelves_(shelves), only_(only) {}
 
     std::vector<BatchEvent> make(const core::Session& session) {
         if (wants(EventKind::Stuck)) addStuck(session);
@@ -54,6 +54,7 @@ class EventMaker {
         else if (wants(EventKind::Readings))
             addReadingsByDay();
         if (wants(EventKind::Care)) addCare();
+        if (wants(EventKind::Mix)) addMixes();
         if (wants(EventKind::Photo)) addPhotos();
         if (wants(EventKind::Expense)) addExpenses();
         if (wants(EventKind::Closed)) addClosed();
@@ -127,6 +128,12 @@ class EventMaker {
                 .time = plot::timeText(care.doneAt);
     }
 
+    void addMixes() {
+        for (const core::KeptMix& mix : mixes_)
+            add(EventKind::Mix, plot::localDay(mix.madeAt), QString::fromStdString(mix.title), {}, mix.id.value).time =
+                plot::timeText(mix.madeAt);
+    }
+
     void addPhotos() {
         for (const core::Photo& photo : life_.photos)
             add(EventKind::Photo, photo.takenOn,
@@ -156,6 +163,7 @@ class EventMaker {
 
     const core::BatchRecord& record_;
     const plot::BatchLife& life_;
+    const std::vector<core::KeptMix>& mixes_;
     const core::Shelves& shelves_;
     std::optional<EventKind> only_;
     std::vector<BatchEvent> events_;
@@ -177,6 +185,8 @@ QString nameOf(EventKind kind) {
             return EventWords::tr("readings");
         case EventKind::Care:
             return EventWords::tr("care");
+        case EventKind::Mix:
+            return EventWords::tr("mix");
         case EventKind::Photo:
             return EventWords::tr("photo");
         case EventKind::Expense:
@@ -188,9 +198,9 @@ QString nameOf(EventKind kind) {
 }
 
 std::vector<BatchEvent> eventsOf(const core::BatchRecord& record, const core::Session& session,
-                                 const plot::BatchLife& life, const core::Shelves& shelves,
-                                 std::optional<EventKind> only) {
-    return EventMaker(record, life, shelves, only).make(session);
+                                 const plot::BatchLife& life, const std::vector<core::KeptMix>& mixes,
+                                 const core::Shelves& shelves, std::optional<EventKind> only) {
+    return EventMaker(record, life, mixes, shelves, only).make(session);
 }
 
 }  // namespace desktop

@@ -11,7 +11,7 @@
 
 namespace desktop {
 
-enum class EventKind { Stuck, Check, Readings, Care, Photo, Expense, Closed };
+enum class EventKind { Stuck, Check, Readings, Care, Mix, Photo, Expense, Closed };
 
 struct BatchEvent {
     EventKind kind{};
@@ -20,7 +20,7 @@ struct BatchEvent {
     QString what;  // "7 rooted, 1 lost (rot)"
     QString note;
     std::optional<core::Tally> after;     // of a check: where every cutting was then
-    std::int64_t id{};                    // of the check, care, photo or expense
+    std::int64_t id{};                    // of the check, care, mix, photo or expense
     std::vector<core::Reading> readings;  // of that day, or a single one
 
     /// The same row before and after something changed.
@@ -31,7 +31,7 @@ struct BatchEvent {
 
 /// `only`: one kind; readings are then told one by one, and else summed up by day.
 [[nodiscard]] std::vector<BatchEvent> eventsOf(const core::BatchRecord& record, const core::Session& session,
-                                               const plot::BatchLife& life, const core::Shelves& shelves,
-                                               std::optional<EventKind> only = {});
+                                               const plot::BatchLife& life, const std::vector<core::KeptMix>& mixes,
+                                               const core::Shelves& shelves, std::optional<EventKind> only = {});
 
 }  // namespace desktop

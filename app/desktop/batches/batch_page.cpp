@@ -206,7 +206,7 @@ void BatchPage::closeOrReopen() {
         return;
     }
     auto* dialog = new CloseDialog(
-        model_->view().record, model_->today(),
+        model_->view().record, model_->shelves(), model_->today(),
         [this](core::Date on, const QString& reason) { return model_->close(on, reason); }, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();

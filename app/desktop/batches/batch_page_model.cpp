@@ -4,11 +4,13 @@
 #include <algorithm>
 
 #include "app/desktop/printing/printed_at.h"
+#include "app/plot/local_time.h"
 #include "app/plot/number_text.h"
 #include "app/report/batch_costs.h"
 #include "app/report/batch_summary_sheet.h"
 #include "db/actions/check_actions.h"
 #include "db/actions/event_actions.h"
+#include "db/actions/mix_actions.h"
 #include "db/actions/session_actions.h"
 
 namespace desktop {
@@ -76,9 +78,19 @@ void BatchPageModel::refresh() {
     const std::vector<core::Session> sessions = workspace_.logbook().sessions();
     if (const core::Session* session = core::find(sessions, view_->record.batch.session)) view_->session = *session;
     view_->life = plot::batchLifeOf(workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today());
+    view_->mixes = mixesOf(view_->record.batch, view_->life.until);
     describe();
     emit viewChanged();
     askForSummary();
+}
+
+std::vector<core::KeptMix> BatchPageModel::mixesOf(const core::Batch& batch, core::Date until) const {
+    std::vector<core::KeptMix> mixes = workspace_.logbook().mixes(batch.session);
+    if (!batch.station.isSet()) return mixes;
+    const core::Moment from = plot::momentOf(batch.stuckOn, 0), end = plot::momentOf(core::addDays(until, 1), 0);
+    for (core::KeptMix& mix : workspace_.logbook().mixesAt(batch.station, from, end)) mixes.push_back(std::move(mix));
+    std::ranges::stable_sort(mixes, {}, &core::KeptMix::madeAt);
+    return mixes;
 }
 
 void BatchPageModel::describe() {
@@ -212,6 +224,10 @@ Outcome BatchPageModel::keep(const db::StationVisit& visit) {
 
 Outcome BatchPageModel::remove(const core::Care& care) {
     return workspace_.run([&](db::Logbook& logbook) { return db::deleteCare(logbook, care); });
+}
+
+Outcome BatchPageModel::remove(core::KeptMixId mix) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::remove(logbook, mix); });
 }
 
 Outcome BatchPageModel::keep(const core::Expense& expense) {

@@ -32,6 +32,7 @@ struct BatchView {
     core::BatchRecord record;
     core::Session session;
     plot::BatchLife life;
+    std::vector<core::KeptMix> mixes;  // of its session and of its station while it stood there, by time
     QString code;
     QString plant;  // full name
     QString state;  // "open", "closed on 14 March 2026: ..."
@@ -76,6 +77,7 @@ class BatchPageModel : public QObject {
     Outcome keepNote(const QString& note);
     Outcome keep(const db::StationVisit& visit);
     Outcome remove(const core::Care& care);
+    Outcome remove(core::KeptMixId mix);
     Outcome keep(const core::Expense& expense);
     Outcome remove(const core::Expense& expense);
     /// Of whichever batch each names: another may be shown by the time that its picture is ready.
@@ -94,6 +96,7 @@ class BatchPageModel : public QObject {
 
   private:
     void refresh();
+    [[nodiscard]] std::vector<core::KeptMix> mixesOf(const core::Batch& batch, core::Date until) const;
     void describe();
     [[nodiscard]] const report::BatchEvents& printedEvents() const;
     void addFact(const QString& name, const QString& text);

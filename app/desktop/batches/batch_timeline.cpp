@@ -13,10 +13,14 @@
 #include "app/desktop/batches/copied_rows.h"
 #include "app/desktop/batches/event_table_model.h"
 #include "app/desktop/names/text_labels.h"
+#include "app/desktop/printing/print_preview.h"
+#include "app/desktop/printing/printed_at.h"
 #include "app/desktop/widgets/table_columns.h"
 #include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/widgets/wrapping_row.h"
+#include "app/plot/local_time.h"
 #include "app/plot/number_text.h"
+#include "app/report/mixing_card.h"
 
 namespace desktop {
 
@@ -52,6 +56,7 @@ QWidget* BatchTimeline::makeRow() {
     offer(tr("checks"), EventKind::Check);
     offer(tr("readings, one by one"), EventKind::Readings);
     offer(tr("care"), EventKind::Care);
+    offer(tr("mixes"), EventKind::Mix);
     offer(tr("photos"), EventKind::Photo);
     offer(tr("expenses"), EventKind::Expense);
     connect(only_, &QComboBox::currentIndexChanged, this, &BatchTimeline::filter);
@@ -106,7 +111,7 @@ void BatchTimeline::show(bool isWritable) {
 void BatchTimeline::fill() {
     const BatchView& view = model_.view();
     const int kind = only_->currentData().toInt();
-    events_->show(eventsOf(view.record, view.session, view.life, model_.shelves(),
+    events_->show(eventsOf(view.record, view.session, view.life, view.mixes, model_.shelves(),
                            kind < 0 ? std::optional<EventKind>() : std::optional(static_cast<EventKind>(kind))),
                   view.record.batch.stuckOn);
     showButtons();
@@ -165,6 +170,9 @@ void BatchTimeline::edit() {
         case EventKind::Care:
             editCare({event->id});
             break;
+        case EventKind::Mix:
+            printMix({event->id});
+            break;
         case EventKind::Photo:
             emit photoFactsWanted({event->id});
             break;
@@ -193,6 +201,9 @@ void BatchTimeline::remove() {
             if (const core::Care* care = core::find(life.care, core::CareId{event->id}))
                 tell(model_.remove(core::Care(*care)));
             break;
+        case EventKind::Mix:
+            tell(model_.remove(core::KeptMixId{event->id}));
+            break;
         case EventKind::Photo:
             emit photoDeletionWanted({event->id});
             break;
@@ -207,6 +218,14 @@ void BatchTimeline::remove() {
             emit said(tr("The day of sticking goes with its batch: \u201cDelete batch\u201d."));
             break;
     }
+}
+
+void BatchTimeline::printMix(core::KeptMixId id) {
+    const core::KeptMix* mix = core::find(model_.view().mixes, id);
+    if (mix == nullptr) return;
+    const auto card = std::make_shared<report::Sheet>(
+        report::mixingCard(*mix, plot::localDay(mix->madeAt), model_.shelves().facts, printedAt(context_.workspace)));
+    connect(showPrintPreview(card, tr("Mixing card"), context_, this), &PrintPreview::said, this, &BatchTimeline::said);
 }
 
 void BatchTimeline::tell(const Outcome& outcome) {

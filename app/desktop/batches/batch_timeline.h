@@ -57,6 +57,7 @@ class BatchTimeline : public QWidget {
     void editReadings(const BatchEvent& event);
     void editCare(core::CareId care);
     void editExpense(core::ExpenseId expense);
+    void printMix(core::KeptMixId mix);  // its card as it was
     void remove();
     void tell(const Outcome& outcome);
     void openDialog(class QDialog* dialog);

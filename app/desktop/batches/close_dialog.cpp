@@ -8,12 +8,15 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/date_edit.h"
 #include "app/plot/number_text.h"
+#include "core/mixing/cautions_in_place.h"
 
 namespace desktop {
 
-CloseDialog::CloseDialog(const core::BatchRecord& record, core::Date today, Keep keep, QWidget* parent)
+CloseDialog::CloseDialog(const core::BatchRecord& record, const core::Shelves& shelves, core::Date today, Keep keep,
+                         QWidget* parent)
     : QDialog(parent),
       keep_(std::move(keep)),
       day_(new DateEdit(today)),
@@ -47,6 +50,7 @@ CloseDialog::CloseDialog(const core::BatchRecord& record, core::Date today, Keep
     form->addRow(QString(), dayFault_);
     form->addRow(tr("&Reason"), reason_);
     form->addRow(QString(), reasonFault_);
+    form->addRow(CautionStrip::saying(core::cautionsOnLeaving({&record.batch, 1}, shelves)));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed = buttons->addButton(tr("Close batch"), QDialogButtonBox::AcceptRole);
     agreed->setObjectName(QStringLiteral("closeBatchAgreed"));

@@ -21,7 +21,8 @@ class CloseDialog : public QDialog {
   public:
     using Keep = std::function<Outcome(core::Date on, const QString& reason)>;
 
-    CloseDialog(const core::BatchRecord& record, core::Date today, Keep keep, QWidget* parent = nullptr);
+    CloseDialog(const core::BatchRecord& record, const core::Shelves& shelves, core::Date today, Keep keep,
+                QWidget* parent = nullptr);
 
   private:
     void agree();

@@ -82,6 +82,7 @@ void takePages(Album& album) {
         takeHeadToHead(album);
         takeShelves(album);
         takeTrials(album);
+        takeMixes(album);
     }
     takeOneBatch(album);
     window.showPage(0);

@@ -11,11 +11,13 @@
 
 #include "app/desktop/memory.h"
 #include "app/desktop/printing/print_preview.h"
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/count_edit.h"
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
 #include "app/report/labels.h"
+#include "core/mixing/cautions_in_place.h"
 
 namespace desktop {
 
@@ -50,7 +52,9 @@ QComboBox* makeOffset(const char* name, int half) {
 /// Which stock, where on it to begin, and how far off the printer feeds it.
 class LabelChoices : public QWidget {
   public:
-    LabelChoices(std::vector<report::Label> labels, const PageContext& context) : memory_(context.memory) {
+    LabelChoices(std::vector<report::Label> labels, std::vector<core::CautionTopic> cautions,
+                 const PageContext& context)
+        : memory_(context.memory) {
         print_.labels = std::move(labels);
         stocks_ = report::labelStocks(context.workspace.shelves().facts.paper);
         stock_ = new QComboBox;
@@ -74,6 +78,7 @@ class LabelChoices : public QWidget {
         row->addWidget(start_);
         row->addStretch();
         whole->insertLayout(1, makeOffsets());
+        whole->addWidget(CautionStrip::saying(std::move(cautions)));
         takeStock();
     }
 
@@ -169,7 +174,9 @@ class LabelChoices : public QWidget {
 }  // namespace
 
 PrintPreview* showLabelPreview(const std::vector<core::Batch>& batches, const PageContext& context, QWidget* parent) {
-    auto* choices = new LabelChoices(report::labelsOf(batches, context.workspace.shelves()), context);
+    const core::Shelves& shelves = context.workspace.shelves();
+    auto* choices =
+        new LabelChoices(report::labelsOf(batches, shelves), core::cautionsOnLeaving(batches, shelves), context);
     const QString title = LabelPreviewWords::tr("Labels");
     auto* preview =
         new PrintPreview(Printout{.title = title,

@@ -8,8 +8,10 @@
 #include <QPushButton>
 
 #include "app/desktop/readings/moment_edit.h"
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/date_edit.h"
 #include "app/plot/readings_text.h"
+#include "core/mixing/cautions_in_place.h"
 
 namespace desktop {
 
@@ -38,6 +40,7 @@ CareDialog::CareDialog(core::Care care, const QString& station, core::Date today
     form->addRow(QString(), atFault_);
     form->addRow(tr("N&ote"), note_);
     form->addRow(QString(), noteFault);
+    form->addRow(cautions_ = new CautionStrip);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* agreed =
         buttons->addButton(care_.id.isSet() ? tr("Save care") : tr("Record care"), QDialogButtonBox::AcceptRole);
@@ -46,7 +49,13 @@ CareDialog::CareDialog(core::Care care, const QString& station, core::Date today
     connect(buttons, &QDialogButtonBox::accepted, this, &CareDialog::agree);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     form->addRow(buttons);
+    connect(kind_, &QComboBox::currentIndexChanged, this, &CareDialog::mind);
+    mind();
     kind_->setFocus();
+}
+
+void CareDialog::mind() {
+    cautions_->mind(core::cautionsOnCare(static_cast<core::CareKind>(kind_->currentData().toInt())));
 }
 
 void CareDialog::agree() {

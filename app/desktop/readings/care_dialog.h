@@ -13,6 +13,7 @@ class QLineEdit;
 
 namespace desktop {
 
+class CautionStrip;
 class MomentEdit;
 
 class CareDialog : public QDialog {
@@ -25,6 +26,7 @@ class CareDialog : public QDialog {
     CareDialog(core::Care care, const QString& station, core::Date today, Keep keep, QWidget* parent = nullptr);
 
   private:
+    void mind();
     void agree();
 
     core::Care care_;
@@ -33,6 +35,7 @@ class CareDialog : public QDialog {
     MomentEdit* at_;
     FaultLabel* atFault_;
     QComboBox* kind_;
+    CautionStrip* cautions_{};
     QLineEdit* note_;
 };
 

@@ -16,6 +16,7 @@
 #include "app/desktop/session/new_station_dialog.h"
 #include "app/desktop/session/saved_session.h"
 #include "app/desktop/session/session_grid.h"
+#include "app/desktop/session/session_minding.h"
 #include "app/desktop/session/session_model.h"
 #include "app/desktop/session/split_dialog.h"
 #include "app/desktop/session/treatment_dialog.h"
@@ -41,6 +42,7 @@ class SessionDialog::Parts {
         layout->addWidget(grid_ = new SessionGrid(model), 1);
         layout->addWidget(cellFault_ = new FaultLabel);
         layout->addWidget(headerFault_ = new FaultLabel);
+        layout->addWidget(new SessionMinding(model));
         layout->addWidget(room_ = quietLabel(QStringLiteral("room")));
         layout->addWidget(notes_ = quietLabel(QStringLiteral("notes")));
         layout->addWidget(keys_ = quietLabel(QStringLiteral("keys")));

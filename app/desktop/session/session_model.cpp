@@ -95,6 +95,7 @@ void SessionModel::setNote(const QString& note) {
 
 void SessionModel::startAfresh() {
     showsBlanks_ = false;
+    sheet_.licences.clear();
     view_.hasLeftovers = false;
     sheet_.day = workspace_.today();
     grid_->startAfresh();
@@ -242,6 +243,7 @@ void SessionModel::startRows() {
 SessionReading SessionModel::read() {
     SessionReading reading = readSession(sheet_, workspace_.shelves(), workspace_.today());
     grid_->setFilled(stations_.place(sheet_, names().shelves(), reading));
+    view_.licences = takeLicences(reading);
     return reading;
 }
 
@@ -261,6 +263,7 @@ void SessionModel::judge() {
     view_.canStartFromLast = sheet_.batches() == 0 && !workspace_.batchLines().empty();
     if (!reading.news.isEmpty())
         view_.notes.append(tr("New, and added with the session: %1.").arg(reading.news.join(tr(", "))));
+    mind(reading, all);
     view_.dayFault = reading.dayFault;
     view_.headerFault = reading.headerFault;
     emit viewChanged();

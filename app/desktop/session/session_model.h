@@ -14,11 +14,19 @@
 #include "app/desktop/session/session_grid_model.h"
 #include "app/desktop/session/session_reading.h"
 #include "app/desktop/session/session_stations.h"
+#include "core/mixing/trade_cautions.h"
 
 namespace desktop {
 
 class Workspace;
 class UnfinishedSession;
+
+/// A protected plant on the sheet.
+struct AskedLicence {
+    core::PlantId plant{};
+    QString name;
+    QString text;
+};
 
 struct SessionView {
     QString sums;       // "3 batches, 72 cuttings"
@@ -29,6 +37,8 @@ struct SessionView {
     bool hasLeftovers{};      // it stood here already when the dialog was opened
     bool canStartFromLast{};  // there is a last session, and nothing stands here yet
     int offered{};            // rows that are only offered
+    std::vector<core::CautionTopic> cautions{};
+    std::vector<AskedLicence> licences{};  // in the order of the rows
 };
 
 /// What the split dialog starts from.
@@ -73,6 +83,7 @@ class SessionModel : public QObject {
     void setDay(std::optional<core::Date> day);
     void setWorker(const QString& worker);
     void setNote(const QString& note);
+    void setLicence(core::PlantId plant, const QString& licence);
     void startAfresh();
     /// The rows of the last session, with their counts, only offered: today's date, and nothing is saved that nobody accepts.
     void startFromLast();
@@ -86,6 +97,8 @@ class SessionModel : public QObject {
     /// A sentence when the name of the trial is blank or taken.
     [[nodiscard]] QString faultInTrialName(const QString& name) const;
     [[nodiscard]] QString methodOf(const QString& station) const;
+    /// As they would be stuck now; none for a row that is not read.
+    [[nodiscard]] std::vector<core::Batch> batchesOfRow(int row);
 
     [[nodiscard]] SessionSaved save();
     /// After a save that was refused: the cell to go to.
@@ -100,6 +113,8 @@ class SessionModel : public QObject {
     [[nodiscard]] QString stockPlantFor(const QString& before, const QString& plant, const QString& mother) const;
     [[nodiscard]] QString understood(SessionColumn column, const QString& typed) const;
     [[nodiscard]] SessionReading read();
+    [[nodiscard]] std::vector<AskedLicence> takeLicences(SessionReading& reading);
+    void mind(const SessionReading& reading, const core::Shelves& all);
     [[nodiscard]] QString sentenceFor(const std::vector<core::Batch>& batches) const;
 
     Workspace& workspace_;

@@ -5,6 +5,7 @@
 
 #include <QString>
 #include <array>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -45,6 +46,7 @@ struct SessionSheet {
     QString note;
     std::vector<SessionRow> rows;
     std::vector<SplitByChance> splits;
+    std::map<core::PlantId, QString> licences{};  // of protected plants, as typed or as the newest batch has it
     core::Shelves made;  // stations and treatments described while the session was typed; ids are drawn
 
     /// Rows that will be saved.

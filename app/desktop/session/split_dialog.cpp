@@ -215,7 +215,8 @@ void SplitDialog::print() {
                                       .stuckOn = model_.sheet().day.value_or(context_.workspace.today()),
                                       .arms = draft_.arms,
                                       .allocation = draft_.allocation(),
-                                      .seed = draft_.question.seed};
+                                      .seed = draft_.question.seed,
+                                      .batches = model_.batchesOfRow(draft_.question.row)};
     auto sheet = std::make_shared<report::Sheet>(
         report::allocationSheet(plan, context_.workspace.shelves(), printedAt(context_.workspace)));
     showPrintPreview(std::move(sheet), draft_.trialName, context_, this);

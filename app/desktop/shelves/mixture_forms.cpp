@@ -5,7 +5,9 @@
 #include "app/desktop/shelves/rows_edit.h"
 #include "app/desktop/shelves/shelf_forms.h"
 #include "app/desktop/shelves/treatment_fields.h"
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/plot/number_text.h"
+#include "core/mixing/cautions_in_place.h"
 #include "core/units/number_entry.h"
 
 namespace desktop {
@@ -69,6 +71,7 @@ QDialog* mediumForm(const PageContext& context, std::int64_t id, QWidget* parent
     RowsEdit* components = addComponents(*form, medium);
     QLabel* recipe = form->addWords("mediumRecipe");
     QPlainTextEdit* note = form->addNote({FormWords::tr("No&te"), "Note", "mediumNote"}, medium.note);
+    form->addCautions()->mind(core::cautionsOnMedium());
     const auto read = [=] {
         ThingRead<core::Medium> now{medium, {}};
         now.thing.name = lineIn(*name);

@@ -2,11 +2,16 @@
 // The forms of plants and stock plants.
 #include <QCheckBox>
 #include <QLabel>
+#include <QPushButton>
 
 #include "app/desktop/names/plant_name_delegate.h"
 #include "app/desktop/shelves/form_parts.h"
+#include "app/desktop/shelves/plant_offer.h"
 #include "app/desktop/shelves/shelf_forms.h"
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/count_edit.h"
+#include "core/mixing/cautions_in_place.h"
+#include "core/plants/botanical_name.h"
 
 namespace desktop {
 
@@ -17,9 +22,10 @@ constexpr const char* rootingField = "Usual days to root";
 
 struct PlantFields {
     QLineEdit *botanical, *cultivar, *common;
-    QLabel* shown;
-    QCheckBox* isProtected;
-    QLabel* caution;
+    QLabel *shown, *read;
+    QPushButton* offer;
+    QCheckBox *isProtected, *isEdible;
+    CautionStrip* cautions;
     CountEdit* days;
     QComboBox* schedule;
     QPlainTextEdit* note;
@@ -34,12 +40,13 @@ PlantFields addPlantFields(ThingForm& form, const core::Plant& plant, const core
         {FormWords::tr("C&ultivar"), "Cultivar", "plantCultivar", FormWords::tr("without quotes")}, plant.cultivar);
     fields.shown = form.addWords("plantShown");
     fields.shown->setTextFormat(Qt::RichText);
+    fields.read = form.addWords("plantRead");
+    fields.offer = form.addButton("plantOffer");
     fields.common = form.addLine({FormWords::tr("&Common name"), "Common name", "plantCommon"}, plant.commonName);
     fields.isProtected = form.addTick(FormWords::tr("&Protected by breeders\u2019 rights or a licence"),
                                       "plantProtected", plant.isProtected);
-    fields.caution = form.addWords("plantCaution");
-    fields.caution->setText(FormWords::tr(
-        "Propagating it may need a licence. Every report about it says so, and so does the page of each batch."));
+    fields.isEdible = form.addTick(FormWords::tr("&Eaten: it, or its fruit"), "plantEaten", plant.isEdible);
+    fields.cautions = form.addCautions();
     fields.days = form.addCount({FormWords::tr("Usually rooted by &day"), rootingField, "plantDays",
                                  FormWords::tr("after sticking: when comparisons of it are decided; may be blank")},
                                 plant.usualRootingDaysHigh, 1, longestRooting);
@@ -55,10 +62,39 @@ core::Plant plantIn(const PlantFields& fields, core::Plant plant) {
     plant.cultivar = lineIn(*fields.cultivar);
     plant.commonName = lineIn(*fields.common);
     plant.isProtected = fields.isProtected->isChecked();
+    plant.isEdible = fields.isEdible->isChecked();
     plant.usualRootingDaysHigh = fields.days->count();
     plant.checkSchedule = {chosenIn(*fields.schedule)};
     plant.note = noteIn(*fields.note);
     return plant;
+}
+
+/// "Read as: genus Salvia, species rosmarinus."
+QString readText(const core::Plant& plant) {
+    const auto name = core::botanicalNameFrom(plant.botanicalName);
+    if (name) return FormWords::tr("Read as: %1.").arg(QString::fromStdString(core::inWords(*name)));
+    return FormWords::tr("Kept as you typed it; it doesn\u2019t read as a botanical name.");
+}
+
+void showPlant(const PlantFields& fields, const core::Plant& now) {
+    const bool isBlank = now.botanicalName.empty();
+    const QString name = plantNameAsHtml(QString::fromStdString(core::fullName(now)));
+    fields.shown->setText(isBlank ? FormWords::tr("Genus and species, such as Hebe albicans.")
+                                  : FormWords::tr("Written as: %1").arg(name));
+    fields.read->setVisible(!isBlank);
+    fields.read->setText(readText(now));
+    const PlantOffer offer = offerFor(now);
+    fields.offer->setVisible(!offer.isEmpty());
+    fields.offer->setText(offer.words());
+    fields.cautions->mind(core::cautionsOnPlant(now));
+}
+
+/// Fills what is blank and leaves alone what is not.
+void takeOffer(const PlantFields& fields, const core::Plant& now) {
+    const PlantOffer offer = offerFor(now);
+    if (!offer.commonName.isEmpty()) fields.common->setText(offer.commonName);
+    if (offer.days) fields.days->setCount(offer.days);
+    fields.common->setFocus(Qt::OtherFocusReason);
 }
 
 }  // namespace
@@ -68,17 +104,23 @@ QDialog* plantForm(const PageContext& context, std::int64_t id, QWidget* parent)
     auto* form = new ThingForm(&context.prompts, formTitle(plant, FormWords::tr("New plant")), parent);
     form->setObjectName("plantForm");
     const PlantFields fields = addPlantFields(*form, plant, context.workspace.shelves());
-    const auto showName = [fields, plant] {
-        const core::Plant now = plantIn(fields, plant);
-        const QString name = plantNameAsHtml(QString::fromStdString(core::fullName(now)));
-        fields.shown->setText(now.botanicalName.empty() ? FormWords::tr("Genus and species, such as Hebe albicans.")
-                                                        : FormWords::tr("Written as: %1").arg(name));
+    const auto show = [fields, plant] { showPlant(fields, plantIn(fields, plant)); };
+    for (QLineEdit* edit :
+         std::initializer_list<QLineEdit*>{fields.botanical, fields.cultivar, fields.common, fields.days})
+        QObject::connect(edit, &QLineEdit::textChanged, form, show);
+    for (const QCheckBox* box : {fields.isProtected, fields.isEdible})
+        QObject::connect(box, &QCheckBox::toggled, form, show);
+    const auto take = [fields, plant, form] {
+        takeOffer(fields, plantIn(fields, plant));
+        form->touch({});
     };
-    for (QLineEdit* edit : {fields.botanical, fields.cultivar})
-        QObject::connect(edit, &QLineEdit::textChanged, form, showName);
-    showName();
-    fields.caution->setVisible(plant.isProtected);
-    QObject::connect(fields.isProtected, &QCheckBox::toggled, fields.caution, &QLabel::setVisible);
+    QObject::connect(fields.offer, &QPushButton::clicked, form, take);
+    onEnter(*fields.botanical, [fields, plant, take] {
+        const bool isOffered = !offerFor(plantIn(fields, plant)).isEmpty();
+        if (isOffered) take();
+        return isOffered;
+    });
+    show();
     finishForm<core::Plant>(*form, context, [fields, plant] {
         return ThingRead<core::Plant>{plantIn(fields, plant), faultsInOptionalCount(*fields.days, rootingField)};
     });
@@ -94,6 +136,7 @@ QDialog* stockPlantForm(const PageContext& context, std::int64_t id, QWidget* pa
     QLineEdit* label = form->addLine(
         {FormWords::tr("&Label"), "Label", "stockPlantLabel", FormWords::tr("as it stands on the plant")}, stock.label);
     QPlainTextEdit* note = form->addNote({FormWords::tr("&Note"), "Note", "stockPlantNote"}, stock.note);
+    form->addCautions()->mind(core::cautionsOnStockPlant());
     finishForm<core::StockPlant>(*form, context, [=] {
         core::StockPlant now = stock;
         now.plant = {chosenIn(*plant)};

@@ -69,7 +69,7 @@ QWidget* RowsEdit::makeEditor(const Field& field, const QString& text) {
 void RowsEdit::addLine(const QStringList& texts) {
     Line line;
     const int row = nextRow_++;
-    QWidget* before = lines_.empty() ? nullptr : lines_.back().others.back();
+    QWidget* before = lines_.empty() ? stopBefore() : lines_.back().others.back();
     for (std::size_t number = 0; number < fields_.size(); ++number) {
         const int column = static_cast<int>(2 * number);
         QWidget* editor = makeEditor(fields_[number], texts.value(static_cast<qsizetype>(number)));
@@ -95,6 +95,14 @@ void RowsEdit::addLine(const QStringList& texts) {
     line.others.push_back(away);
     lines_.push_back(std::move(line));
     nameLines();
+}
+
+/// A first line may come when the form around it has long been made: it goes in before the button, not behind everything.
+QWidget* RowsEdit::stopBefore() const {
+    QWidget* before = add_->previousInFocusChain();
+    while (before != add_ && (before->focusPolicy() == Qt::NoFocus || isAncestorOf(before)))
+        before = before->previousInFocusChain();
+    return before == add_ ? nullptr : before;
 }
 
 void RowsEdit::takeAway(const QWidget* button) {

@@ -46,6 +46,7 @@ class RowsEdit : public QWidget {
     QWidget* makeEditor(const Field& field, const QString& text);
     void takeAway(const QWidget* button);
     void nameLines();
+    [[nodiscard]] QWidget* stopBefore() const;  // where Tab comes from; nullptr: from nowhere
     [[nodiscard]] static QString textIn(const QWidget* editor);
 
     std::vector<Field> fields_;

@@ -62,6 +62,15 @@ struct ShelfUse {
 };
 using ShelfUses = std::unordered_map<std::int64_t, ShelfUse>;
 
+/// What stands under the table about the thing of its current row.
+class ShelfDetails {
+  public:
+    virtual ~ShelfDetails() = default;
+    /// An unset id: nothing is chosen.
+    virtual void showThing(std::int64_t id) = 0;
+    [[nodiscard]] virtual QWidget* widgetOfDetails() = 0;
+};
+
 struct Shelf {
     using Edit = std::function<core::Result<db::Changes>(db::Logbook&, std::int64_t id)>;
     using Merge = std::function<core::Result<db::Changes>(db::Logbook&, std::int64_t goes, std::int64_t stays)>;
@@ -81,7 +90,8 @@ struct Shelf {
     QString comesAlong{};  // what else a merge moves, as a sentence; may be empty
     /// An unset id: a new one. Not opened yet.
     std::function<QDialog*(const PageContext&, std::int64_t id, QWidget* parent)> form;
-    std::optional<Place::Kind> place{};  // when such a thing can be gone to
+    std::optional<Place::Kind> place{};                          // when such a thing can be gone to
+    std::function<ShelfDetails*(const PageContext&)> details{};  // empty: none
 };
 
 }  // namespace desktop

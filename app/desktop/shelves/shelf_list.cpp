@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "app/desktop/shelves/described_shelf.h"
+#include "app/desktop/shelves/plant_facts_panel.h"
 #include "app/desktop/shelves/shelf_forms.h"
 #include "app/desktop/shelves/shelf_uses.h"
 #include "app/desktop/workspace.h"
@@ -66,6 +67,10 @@ Shelf plants() {
          column<Plant>(
              ShelfWords::tr("Days to root"), [](const Plant& plant) { return figure(plant.usualRootingDaysHigh); },
              ShelfLook::Figure),
+         column<Plant>(ShelfWords::tr("Eaten"),
+                       [](const Plant& plant) {
+                           return ShelfCell{.text = plant.isEdible ? ShelfWords::tr("eaten") : QString()};
+                       }),
          column<Plant>(ShelfWords::tr("Protected"),
                        [](const Plant& plant) {
                            return ShelfCell{.text = plant.isProtected ? ShelfWords::tr("protected") : QString()};
@@ -81,6 +86,7 @@ Shelf plants() {
     shelf.merge = mergeBy<core::PlantId>(db::mergePlants);
     shelf.comesAlong = ShelfWords::tr("Its stock plants come along; two with one label become one.");
     shelf.form = plantForm;
+    shelf.details = [](const PageContext& context) { return new PlantFactsPanel(context); };
     shelf.place = Place::Kind::Plant;
     return shelf;
 }

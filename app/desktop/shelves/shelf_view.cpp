@@ -101,6 +101,7 @@ void ShelfView::showState() {
 void ShelfView::showCurrent() {
     fault_->setFault({});
     const ShelfItem* item = model_->itemAt(table_->currentIndex().row());
+    if (details_ != nullptr) details_->showThing(item != nullptr ? item->id : 0);
     const bool canWrite = !context_.workspace.isReadOnly();
     new_->setEnabled(canWrite);
     for (QPushButton* each : {edit_, retire_, remove_}) each->setEnabled(item != nullptr && canWrite);

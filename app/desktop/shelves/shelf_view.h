@@ -80,6 +80,7 @@ class ShelfView : public QWidget {
     QLabel *emptyTitle_{}, *emptyText_{};
     QPushButton* emptyButton_{};
     FaultLabel* fault_{};
+    ShelfDetails* details_{};  // where the shelf has some
     QPushButton *new_{}, *edit_{}, *merge_{}, *retire_{}, *remove_{}, *batches_{};
 };
 

@@ -37,10 +37,15 @@ void ShelfView::build() {
     layout->addWidget(makeTop());
     layout->addLayout(middle, 1);
     layout->addWidget(fault_);
+    if (shelf_.details) {
+        details_ = shelf_.details(context_);
+        layout->addWidget(details_->widgetOfDetails());
+    }
     // The eye goes from the box at the top to the table and on to the buttons.
     const QList<QWidget*> inOrder{filter_, columnsButton_, table_,  emptyButton_, new_,
                                   edit_,   merge_,         retire_, remove_,      batches_};
     for (int number = 1; number < inOrder.size(); ++number) setTabOrder(inOrder[number - 1], inOrder[number]);
+    if (details_ != nullptr) setTabOrder(batches_, details_->widgetOfDetails());
 }
 
 QWidget* ShelfView::makeTop() {

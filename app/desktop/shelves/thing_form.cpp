@@ -15,6 +15,7 @@
 
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/prompts.h"
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/count_edit.h"
 
 namespace desktop {
@@ -103,6 +104,21 @@ QLabel* ThingForm::addWords(const QString& objectName) {
     QLabel* words = quietLabel(objectName);
     form_->addRow(QString(), words);
     return words;
+}
+
+QPushButton* ThingForm::addButton(const QString& objectName) {
+    auto* button = new QPushButton;
+    button->setObjectName(objectName);
+    button->setAutoDefault(false);
+    button->hide();
+    form_->addRow(QString(), button);
+    return button;
+}
+
+CautionStrip* ThingForm::addCautions() {
+    auto* strip = new CautionStrip;
+    form_->addRow(strip);
+    return strip;
 }
 
 void ThingForm::finish(const QString& saveText, const QString& saveName, Verbs verbs) {

@@ -18,9 +18,11 @@ class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
+class QPushButton;
 
 namespace desktop {
 
+class CautionStrip;
 class CountEdit;
 
 class ThingForm : public QDialog {
@@ -49,6 +51,10 @@ class ThingForm : public QDialog {
     void addEditor(const Row& row, QWidget* editor);
     /// Words under the row before.
     QLabel* addWords(const QString& objectName);
+    /// Under the row before; hidden until there is something to press it for.
+    QPushButton* addButton(const QString& objectName);
+    /// What to mind of it, at the foot of the rows so far.
+    CautionStrip* addCautions();
     /// The buttons; from now on it judges.
     void finish(const QString& saveText, const QString& saveName, Verbs verbs);
 

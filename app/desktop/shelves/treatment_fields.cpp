@@ -7,8 +7,10 @@
 
 #include "app/desktop/shelves/form_parts.h"
 #include "app/desktop/shelves/rows_edit.h"
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/count_edit.h"
 #include "app/plot/number_text.h"
+#include "core/mixing/cautions_in_place.h"
 #include "core/units/number_entry.h"
 
 namespace desktop {
@@ -96,7 +98,8 @@ std::function<TreatmentRead()> addTreatmentFields(ThingForm& form, const core::T
                       treatment.seconds, 0, longestDip);
     QCheckBox* wounded = form.addTick(FormWords::tr("&Wounded"), "wounded", treatment.isWounded);
     QPlainTextEdit* note = form.addNote({FormWords::tr("No&te"), "Note", "treatmentNote"}, treatment.note);
-    return [=] {
+    CautionStrip* cautions = form.addCautions();
+    const std::function<TreatmentRead()> readForm = [=] {
         TreatmentRead read{.treatment = treatment, .faults = {}};
         read.treatment.name = lineIn(*name);
         read.treatment.auxins.clear();
@@ -112,6 +115,10 @@ std::function<TreatmentRead()> addTreatmentFields(ThingForm& form, const core::T
         read.treatment.note = noteIn(*note);
         return read;
     };
+    const auto mind = [=] { cautions->mind(core::cautionsOnTreatment(readForm().treatment)); };
+    QObject::connect(auxins, &RowsEdit::changed, cautions, mind);
+    mind();
+    return readForm;
 }
 
 core::Refusals underAuxins(core::Refusals refusals) {

@@ -14,7 +14,9 @@
 #include "app/desktop/stations/layout_edit.h"
 #include "app/desktop/template/drilling_dialog.h"
 #include "app/desktop/widgets/button_order.h"
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/count_edit.h"
+#include "core/mixing/cautions_in_place.h"
 #include "db/actions/shelf_actions.h"
 
 namespace desktop {
@@ -131,6 +133,10 @@ void StationDialog::build(const QString& verb) {
         marks_.add(QString::fromLatin1(field), layout_->firstField(), layoutFault);
     add(tr("Place in the &walk"), {QStringLiteral("Place in the walk")}, walk_);
     add(tr("No&te"), {QStringLiteral("Note")}, note_);
+    form->addRow(cautions_ = new CautionStrip(this));
+    const auto mind = [this] { cautions_->mind(core::cautionsOnStation(method_->currentText().toStdString())); };
+    connect(method_, &QComboBox::currentTextChanged, this, mind);
+    mind();
     rest_ = new FaultLabel(this);
     rest_->setObjectName(QStringLiteral("stationFault"));
     marks_.setRest(rest_);

@@ -19,6 +19,7 @@ class QLineEdit;
 
 namespace desktop {
 
+class CautionStrip;
 class CountEdit;
 class LayoutEdit;
 
@@ -65,6 +66,7 @@ class StationDialog : public QDialog {
     CountEdit* walk_{};
     QLineEdit* note_{};
     LayoutEdit* layout_{};
+    CautionStrip* cautions_{};
     QDialogButtonBox* buttons_{};
     FaultLabel* rest_{};
     QStringList atFirst_;

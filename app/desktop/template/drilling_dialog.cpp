@@ -250,13 +250,17 @@ void DrillingDialog::recall() {
                 .hole = words[3].toDouble(),
                 .web = words[4].toDouble(),
                 .edge = words[5].toDouble()};
-    if (last.isRound && last.width <= 0) last.width = usualLid().width;
-    shape_->setCurrentIndex(last.isRound ? 1 : 0);
-    length_->setMillimetres(last.length);
-    width_->setMillimetres(last.width);
-    hole_->setMillimetres(last.hole);
-    web_->setMillimetres(last.web);
-    edge_->setMillimetres(last.edge);
+    begin(last);
+}
+
+void DrillingDialog::begin(const core::Lid& lid) {
+    shape_->setCurrentIndex(lid.isRound ? 1 : 0);
+    length_->setMillimetres(lid.length);
+    width_->setMillimetres(lid.width > 0 ? lid.width : usualLid().width);
+    hole_->setMillimetres(lid.hole);
+    web_->setMillimetres(lid.web);
+    edge_->setMillimetres(lid.edge);
+    judge();
 }
 
 }  // namespace desktop

@@ -27,6 +27,8 @@ class DrillingDialog : public QDialog {
 
   public:
     explicit DrillingDialog(const PageContext& context, QWidget* parent = nullptr);
+    /// With these measures instead of the last ones.
+    void begin(const core::Lid& lid);
     /// For a station's form: the layout can be taken.
     void offerToTake(const QString& station);
 

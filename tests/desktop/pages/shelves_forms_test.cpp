@@ -9,6 +9,7 @@
 #include <QPushButton>
 #include <algorithm>
 
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/fault_label.h"
 #include "tests/desktop/pages/desk.h"
 
@@ -133,9 +134,10 @@ TEST_F(ShelfForms, ShowAPlantsNameAsItIsWrittenAndTheCautionOfAProtectedOne) {
     const QString shown = named<QLabel>(*form_, "plantShown").text();
     EXPECT_TRUE(shown.contains("<i>Hebe albicans</i>")) << shown.toStdString();
     EXPECT_FALSE(shown.contains("<i>Sussex"));
-    EXPECT_FALSE(named<QLabel>(*form_, "plantCaution").isVisible());
+    auto& cautions = named<desktop::CautionStrip>(*form_, "cautionStrip");
+    EXPECT_FALSE(cautions.isVisible());
     named<QCheckBox>(*form_, "plantProtected").click();
-    EXPECT_TRUE(named<QLabel>(*form_, "plantCaution").isVisible());
+    EXPECT_TRUE(cautions.isVisible());
     type("plantDays", "soon");
     EXPECT_TRUE(faults().contains("soon"));
     type("plantDays", "");

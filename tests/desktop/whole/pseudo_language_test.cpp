@@ -6,6 +6,9 @@
 #include <QMap>
 #include <algorithm>
 
+#include "core/mixing/elements.h"
+#include "core/mixing/feeding_bands.h"
+#include "core/mixing/reagent.h"
 #include "tests/desktop/whole/scenes.h"
 #include "tests/desktop/whole/shown_texts.h"
 
@@ -23,6 +26,7 @@ bool isSaidByCore(const whole::ShownText& shown) {
                                     "doseFigure1Words", "doseFigure2Words", "goesWithFigureWords", "horizonReason",
                                     "roundFault",       "powerAnswer",      "powerRestsOn",        "powerCurveView",
                                     "trialHowFar",      "trialNext",        "trialNotShown",       "trialAsks",
+                                    "mixCautions",      "mixRemarks",       "mixWorkings",         "mixTable",
                                     "logbookPlace"};
     return std::ranges::any_of(shown.within, [](const QString& name) { return places.contains(name); });
 }
@@ -33,8 +37,14 @@ QStringList sameEverywhere() {
                       "µS/cm",
                       "mg/L",
                       "mm",
+                      "mL",
+                      "meq/L",
+                      "kg/L",
+                      "CaCO3",
                       "Letter",
                       "IBA",
+                      "NAA",
+                      "IAA",
                       "gel",
                       "Alt",
                       "Ctrl",
@@ -45,6 +55,16 @@ QStringList sameEverywhere() {
     for (int month = 1; month <= 12; ++month)
         words << QLocale().monthName(month) << QLocale().monthName(month, QLocale::ShortFormat);
     return words;
+}
+
+/// Names of core in the middle of what the window says.
+QStringList namesOfCore() {
+    QStringList names;
+    const auto add = [&names](std::string_view name) { names << QString::fromUtf8(name); };
+    for (const core::FeedingBand& band : core::feedingBands()) add(band.stage);
+    for (const core::ReagentFacts& reagent : core::allReagents()) add(reagent.name);
+    for (const core::KnownSolution& solution : core::knownSolutions()) add(solution.name), add(solution.source);
+    return names;
 }
 
 struct Abroad {
@@ -58,7 +78,7 @@ class InPseudo : private Abroad, public whole::Window {
 
     void look(const QString& name, QWidget& top) {
         QStringList known = workspace_.hasLogbook() ? whole::namesIn(workspace_.logbook().records()) : QStringList();
-        known << workspace_.wordsToUndo() << workspace_.wordsToRedo() << sameEverywhere();
+        known << workspace_.wordsToUndo() << workspace_.wordsToRedo() << sameEverywhere() << namesOfCore();
         known.removeAll(QString());
         for (const whole::ShownText& shown : whole::shownTexts(top)) {
             if (isSaidByCore(shown)) continue;
