@@ -69,7 +69,7 @@ std::optional<core::LoggerMapping> LoggerCommand::rememberedMapping(const logger
             options_.putOver(mapping);
             return mapping;
         }
-        names += (names.empty() ? "\"" : ", \"") + shown(format.name) + '"';
+        names += (names.empty() ? "" : ", ") + shown(format.name);
     }
     if (!known.empty()) {
         err << filled(tr("Files with this heading are remembered as %1; name one of them with --format."), {names})

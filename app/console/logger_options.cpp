@@ -31,7 +31,7 @@ std::size_t columnCalled(const std::string& option, const std::string& name, con
     const std::size_t number = isNumber ? std::stoul(name) : 0;
     if (number >= 1 && number <= form.names.size()) return number - 1;
     std::string names;
-    for (const std::string& each : form.names) names += (names.empty() ? "\"" : ", \"") + shown(each) + '"';
+    for (const std::string& each : form.names) names += (names.empty() ? "" : ", ") + shown(each);
     throw WrongArgument(filled(tr("%1 names the column %2, which the file does not have; its columns are %3."),
                                {option, shown(name), names}));
 }
@@ -54,8 +54,7 @@ core::StationId stationCalled(const std::string& name, const core::Shelves& shel
     for (const core::Station& station : shelves.stations)
         if (station.name == name) return station.id;
     std::string names;
-    for (const core::Station& station : shelves.stations)
-        names += (names.empty() ? "\"" : ", \"") + shown(station.name) + '"';
+    for (const core::Station& station : shelves.stations) names += (names.empty() ? "" : ", ") + shown(station.name);
     throw WrongArgument(
         filled(tr("--column names the station %1, which the logbook does not have; its stations are %2."),
                {shown(name), names}));

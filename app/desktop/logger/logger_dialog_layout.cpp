@@ -83,7 +83,7 @@ void LoggerDialog::makeFields() {
     name_ = new QLineEdit(this);
     name_->setObjectName(QStringLiteral("loggerName"));
     name_->setMaxLength(200);
-    copy_ = new QPushButton(tr("Copy the &list"), this);
+    copy_ = new QPushButton(tr("Copy the l&ist"), this);
     copy_->setObjectName(QStringLiteral("loggerCopy"));
     copy_->setAutoDefault(false);
     bringIn_ = new QPushButton(tr("&Bring in"), this);
