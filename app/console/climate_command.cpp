@@ -7,6 +7,7 @@
 
 #include "app/console/arguments.h"
 #include "app/console/mix_output.h"
+#include "app/console/station_climate.h"
 #include "app/console/words.h"
 #include "core/climate/climate_workings.h"
 #include "core/climate/dissolved_oxygen.h"
@@ -38,6 +39,10 @@ constexpr std::array climateOptions = std::to_array<QuestionOption>({
     {"--low", "T", "degree-days: lowest of the day"},
     {"--high", "T", "degree-days: highest of the day"},
     {"--base", "T", "degree-days: above this"},
+    {"--station", "NAME", "of a logbook: the station whose climate it is"},
+    {"--from", "DATE", "of a logbook: from this day on (all)"},
+    {"--to", "DATE", "of a logbook: up to this day (today)"},
+    {"--batch", "CODE", "of a logbook: since it was stuck, beside the bands of its stages"},
 });
 
 /// One figure with its unit, name and working.
@@ -265,12 +270,17 @@ std::string ClimateCommand::summary() const {
 }
 
 void ClimateCommand::declare(Options& options) {
-    options.argument("QUESTION", tr("vapour, humidity, light, oxygen, ec or degree-days"), question_);
+    options.argument("QUESTION", tr("vapour, humidity, light, oxygen, ec or degree-days; or a logbook, with --station"),
+                     question_);
     options_.declare(options, climateOptions);
     options.flag("--json", tr("for machines"), isJson_);
 }
 
-int ClimateCommand::run(const Surroundings&, std::ostream& out, std::ostream&) {
+int ClimateCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
+    if (options_.given("--station")) {
+        options_.restrictTo("LOG", std::array{"--station", "--from", "--to", "--batch"});
+        return answerStationClimate(question_, options_, isJson_, surroundings, out, err);
+    }
     answerQuestion(name(), question_, climateQuestions(), options_, {.isJson = isJson_, .out = out});
     return Done;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// strikebook-cli climate QUESTION ...: vapour pressure deficit and dew point, light of a day, oxygen in water, EC at 25 C, degree-days.
+// strikebook-cli climate QUESTION ...: vapour pressure deficit and dew point, light of a day, oxygen in water, EC at 25 C, degree-days; and
+// strikebook-cli climate LOG --station NAME: what was read at a station over a span.
 #pragma once
 
 #include "app/console/command.h"

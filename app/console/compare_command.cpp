@@ -7,6 +7,7 @@
 #include "app/console/open_logbook.h"
 #include "app/console/plant_called.h"
 #include "app/console/words.h"
+#include "app/plot/station_charts.h"
 #include "core/comparison/comparison.h"
 
 namespace console {
@@ -72,7 +73,8 @@ int CompareCommand::run(const Surroundings& surroundings, std::ostream& out, std
     }
     // All of them, also where one plant is asked for: how alike batches are is judged by the whole logbook.
     const std::vector<core::BatchRecord> batches = logbook.batchRecords();
-    const core::Result<core::Comparison> comparison = core::compare(question, shelves, batches);
+    const core::Result<core::Comparison> comparison =
+        core::compare(question, shelves, batches, {}, plot::conditionsOnRecord(logbook, shelves));
     if (!comparison) {
         err << linesOf(comparison.error());
         return WrongUse;

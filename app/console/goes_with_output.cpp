@@ -18,11 +18,9 @@ Json goesWithJson(const core::GoesWith& answer) {
                         {"p_as_counted", figure(each.asCountedP)},
                         {"p_with_spread", figure(each.withSpreadP)},
                         {"p_holm", figure(each.holmP)}});
-    return {{"associations", std::move(list)},
-            {"cannot_be_told", answer.cannotBeTold},
-            {"dispersion", figure(answer.dispersion)},
-            {"batches", answer.batches},
-            {"cuttings", answer.cuttings},
+    return {{"associations", std::move(list)}, {"cannot_be_told", answer.cannotBeTold},
+            {"left_out", answer.leftOut},      {"dispersion", figure(answer.dispersion)},
+            {"batches", answer.batches},       {"cuttings", answer.cuttings},
             {"in_words", answer.inWords}};
 }
 
@@ -41,6 +39,9 @@ void printGoesWith(const core::GoesWith& answer, std::ostream& out) {
     }
     for (const std::string& name : answer.cannotBeTold)
         out << "  " << filled(tr("%1: can't be told from the rest; left out."), {name}) << '\n';
+    for (const std::string& condition : answer.leftOut)
+        out << "  " << filled(tr("Not looked at, since too few batches have it or leave room for it: %1."), {condition})
+            << '\n';
     out << "  " << answer.inWords << '\n';
 }
 

@@ -18,20 +18,27 @@ namespace {
 /// More, and the table goes by days: nobody reads a million rows.
 constexpr std::size_t mostRows = 500;
 
+QString gapText(std::chrono::seconds gap) {
+    constexpr std::chrono::hours few{48};
+    if (gap > few) return daysText(static_cast<int>(std::chrono::duration_cast<std::chrono::days>(gap).count()));
+    return hoursText(static_cast<double>(std::chrono::duration_cast<std::chrono::hours>(gap).count()));
+}
+
 using TimedRow = std::pair<core::Moment, QStringList>;
 
 class ClimateFigure : public Figure {
     Q_DECLARE_TR_FUNCTIONS(ClimateFigure)
 
   public:
-    explicit ClimateFigure(ClimateChart chart) : chart_(std::move(chart)) {}
+    /// The table at once: whoever makes the figure is away from the window's thread where there is much to add up.
+    explicit ClimateFigure(ClimateChart chart) : chart_(std::move(chart)), table_(makeTable()) {}
 
     QString sentence() const override {
         QString name = climateName(chart_.quantity);
         name[0] = name[0].toUpper();
         const QString head =
             tr("%1 at %2: %3", "quantity, station, how often read").arg(name, chart_.station, countedText(chart_));
-        if (!chart_.figures) return head;
+        if (!chart_.figures || (chart_.figures->readings == 0 && chart_.figures->hoursCovered == 0)) return head;
         const core::LivedFigures& figures = *chart_.figures;
         const QString mean = climateText(figures.mean, chart_.quantity, chart_.units);
         return tr("%1, mean %2; %3", "head, figure, hours outside").arg(head, mean, outsideText(chart_));
@@ -41,8 +48,7 @@ class ClimateFigure : public Figure {
         QStringList parts;
         if (chart_.figures && chart_.quantity != core::ClimateQuantity::DailyLight)
             parts << tr("%1; straight lines between readings no farther apart than %2, gaps left open.")
-                         .arg(coveredText(*chart_.figures),
-                              hoursText(static_cast<double>(core::longestGapOf(chart_.quantity).count()) / 3600));
+                         .arg(coveredText(*chart_.figures), gapText(core::longestGapOf(chart_.quantity)));
         if (chart_.quantity == core::ClimateQuantity::DailyLight)
             parts << tr(
                 "Sum of the light of each local day; hollow: less than nine tenths of the day covered, the rest "
@@ -52,7 +58,12 @@ class ClimateFigure : public Figure {
         return parts.join(u' ');
     }
 
-    FigureTable table() const override {
+    FigureTable table() const override { return table_; }
+
+    QSizeF sizeInEms() const override { return {54, 20}; }
+
+  private:
+    FigureTable makeTable() const {
         std::vector<TimedRow> rows;
         if (chart_.quantity == core::ClimateQuantity::DailyLight)
             addLightDays(rows);
@@ -72,9 +83,6 @@ class ClimateFigure : public Figure {
         return table;
     }
 
-    QSizeF sizeInEms() const override { return {54, 20}; }
-
-  private:
     QStringList rowOf(const QString& when, const QString& what, const QString& remark) const {
         return {when, what, {}, {}, {}, {}, remark};
     }
@@ -148,6 +156,7 @@ class ClimateFigure : public Figure {
     void draw(Canvas& canvas, const QRectF& area) const override { drawClimatePicture(canvas, area, chart_); }
 
     ClimateChart chart_;
+    FigureTable table_;
 };
 
 }  // namespace

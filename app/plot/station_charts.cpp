@@ -45,8 +45,7 @@ class ChartMaker {
         const std::vector<core::Care> care = logbook_.care(question_.station, from_, question_.to);
         std::vector<core::LightOfDay> days;
         if (const auto light = climate.find(core::ClimateQuantity::Light); light != climate.end())
-            days = core::dailyLights(core::valuesWithin(light->second, begin, question_.to + std::chrono::seconds{1}),
-                                     firstDay, dayStart);
+            days = core::dailyLights(core::valuesAround(light->second, begin, question_.to), firstDay, dayStart);
         for (const core::ClimateQuantity quantity : core::allClimateQuantities()) {
             ClimateChart chart = emptyChart(quantity);
             if (quantity == core::ClimateQuantity::DailyLight)

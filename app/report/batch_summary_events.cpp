@@ -11,7 +11,9 @@
 #include "app/plot/money_text.h"
 #include "app/plot/number_text.h"
 #include "app/plot/readings_text.h"
+#include "app/plot/station_charts.h"
 #include "app/report/batch_costs.h"
+#include "app/report/climate_sheet.h"
 #include "db/logbook.h"
 
 namespace report {
@@ -33,7 +35,7 @@ QString dayCell(const core::Batch& batch, core::Date day) {
     return plot::countText(core::daysBetween(batch.stuckOn, day));
 }
 
-Table careTable(const BatchEvents& events, const core::Batch& batch) {
+Table careTable(const BatchEvents& events, const core::Batch& batch, const core::DisplayUnits& units) {
     Table table{
         .title = {},
         .headings = {EventsWords::tr("Day"), EventsWords::tr("Date"), EventsWords::tr("Care"), EventsWords::tr("Note")},
@@ -43,7 +45,7 @@ Table careTable(const BatchEvents& events, const core::Batch& batch) {
     for (const core::Care& care : events.life.care) {
         const core::Date day = plot::localDay(care.doneAt);
         table.rows.push_back(
-            {dayCell(batch, day), plot::shortDateText(day), plot::careText(care.kind), oneLine(care.note)});
+            {dayCell(batch, day), plot::shortDateText(day), plot::careWithVolume(care, units), oneLine(care.note)});
     }
     return table;
 }
@@ -64,7 +66,7 @@ Table expenseTable(const BatchEvents& events, const core::Batch& batch, const st
 }  // namespace
 
 bool BatchEvents::isEmpty() const {
-    return life.readings.empty() && life.care.empty() && photos.empty() && life.expenses.empty();
+    return life.readings.empty() && lived.empty() && life.care.empty() && photos.empty() && life.expenses.empty();
 }
 
 plot::ShownPhoto shownPhoto(const db::Logbook& logbook, const core::Photo& photo, core::Date stuckOn, int most) {
@@ -83,8 +85,9 @@ plot::ShownPhoto shownPhoto(const db::Logbook& logbook, const core::Photo& photo
 }
 
 BatchEvents batchEventsOf(const db::Logbook& logbook, const core::BatchRecord& record, const core::Shelves& shelves,
-                          core::Date today) {
+                          core::Date today, core::Moment now) {
     BatchEvents events{.life = plot::batchLifeOf(logbook, record, shelves, today), .photos = {}};
+    events.lived = plot::livedThroughOf(logbook, record, shelves, today, now);
     const std::vector<core::Photo>& photos = events.life.photos;
     if (!photos.empty())
         events.photos.push_back(shownPhoto(logbook, photos.front(), record.batch.stuckOn, kPrintedPixels));
@@ -101,9 +104,14 @@ std::vector<Block> eventBlocks(const BatchEvents& events, const core::BatchSumma
         blocks.emplace_back(
             Picture{plot::batchStripFigure(summary, batch, events.life, shelves.facts.units), kStripHeight});
     }
+    if (!events.lived.empty()) {
+        blocks.emplace_back(Heading{EventsWords::tr("What it lived through at %1").arg(events.life.station)});
+        blocks.emplace_back(livedTable(events.lived, shelves.facts.units));
+        blocks.emplace_back(Paragraph{livedMethod(), Tone::Quiet});
+    }
     if (!events.life.care.empty()) {
         blocks.emplace_back(Heading{EventsWords::tr("Care of %1 in this time").arg(events.life.station)});
-        blocks.emplace_back(careTable(events, batch));
+        blocks.emplace_back(careTable(events, batch, shelves.facts.units));
     }
     if (!events.photos.empty()) {
         blocks.emplace_back(Heading{EventsWords::tr("Photos")});

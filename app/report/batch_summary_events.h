@@ -7,6 +7,7 @@
 #include "app/plot/batch_life.h"
 #include "app/plot/batch_strip_photos.h"
 #include "app/report/sheet.h"
+#include "core/climate/lived_through.h"
 #include "core/comparison/batch_summary.h"
 
 namespace report {
@@ -14,12 +15,13 @@ namespace report {
 struct BatchEvents {
     plot::BatchLife life;
     std::vector<plot::ShownPhoto> photos;  // the first and the last
+    std::vector<core::LivedQuantity> lived{};
 
     [[nodiscard]] bool isEmpty() const;
 };
 
 [[nodiscard]] BatchEvents batchEventsOf(const db::Logbook& logbook, const core::BatchRecord& record,
-                                        const core::Shelves& shelves, core::Date today);
+                                        const core::Shelves& shelves, core::Date today, core::Moment now);
 /// A photo of the logbook as figures show it; an empty picture where it can't be read. No wider or higher than `most` pixels.
 [[nodiscard]] plot::ShownPhoto shownPhoto(const db::Logbook& logbook, const core::Photo& photo, core::Date stuckOn,
                                           int most);

@@ -147,6 +147,11 @@ class ComparisonSheetMaker {
             sheet_.blocks.emplace_back(
                 Paragraph{tr("Left out, since it can't be told from the rest: %1.").arg(QString::fromStdString(name)),
                           Tone::Plain});
+        for (const std::string& condition : answer.leftOut)
+            sheet_.blocks.emplace_back(
+                Paragraph{tr("Not looked at, since too few batches have it or leave room for it: %1.")
+                              .arg(QString::fromStdString(condition)),
+                          Tone::Plain});
         if (answer.associations.empty()) return;
         sheet_.blocks.emplace_back(
             Picture{plot::goesWithFigure(answer, comparison_.level),

@@ -100,7 +100,7 @@ std::chrono::seconds longestGapOf(ClimateQuantity quantity) {
     switch (quantity) {
         case ClimateQuantity::SolutionEc:
         case ClimateQuantity::SolutionPh:
-            return hours{96};
+            return hours{120};
         case ClimateQuantity::SolutionTemperature:
         case ClimateQuantity::DissolvedOxygen:
         case ClimateQuantity::OxygenSaturation:

@@ -18,7 +18,7 @@ using MeasuredValues = std::map<Quantity, std::vector<TimedValue>>;
 using StationClimate = std::map<ClimateQuantity, std::vector<TimedValue>>;
 
 /// What a reading still says of the time around it: between two that are no farther apart a straight line holds. What stands in much water
-/// or in the water's chemistry changes slowly (EC, pH: 4 days; oxygen and temperature of the solution and of the medium: 36 hours, so that a
+/// or in the water's chemistry changes slowly (EC, pH: 5 days; oxygen and temperature of the solution and of the medium: 36 hours, so that a
 /// look a day is enough); air and light change within hours (3 hours). Common practice, no source.
 [[nodiscard]] std::chrono::seconds longestGapOf(ClimateQuantity quantity);
 

@@ -211,6 +211,14 @@ LidLayout bestLayout(const Lid& lid) {
     return staggered.count() > square.count() ? staggered : square;
 }
 
+Result<double> squarePitch(double perSquareMetre) {
+    constexpr double most = 100'000, millimetresAMetre = 1000;
+    if (perSquareMetre > 0 && perSquareMetre <= most) return millimetresAMetre / std::sqrt(perSquareMetre);
+    const std::string value = figureText(perSquareMetre), allowed = "more than 0 and up to 100000";
+    return refused({{"Number on a square metre", value, allowed,
+                     "Number on a square metre is " + value + "; " + allowed + " is allowed."}});
+}
+
 void describeAs(const LidLayout& layout, Station& station) {
     std::set<Position> drilled;
     for (const LidHole& hole : layout.holes) drilled.insert(hole.position);

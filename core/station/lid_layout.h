@@ -60,6 +60,9 @@ struct LidLayout {
 /// The pattern that holds more, square where both hold as many.
 [[nodiscard]] LidLayout bestLayout(const Lid& lid);
 
+/// Millimetres from centre to centre in square rows that give each so much room: 1000 / sqrt(number on a square metre). Above 0 to 100000.
+[[nodiscard]] Result<double> squarePitch(double perSquareMetre);
+
 /// Rows, columns and pattern as the station has them; places of its grid without a hole are blocked.
 void describeAs(const LidLayout& layout, Station& station);
 

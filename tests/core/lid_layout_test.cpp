@@ -110,6 +110,19 @@ TEST(LidLayout, TakesAnInchAsTheReferenceDoes) {
             << "source: " << check.at("source");
 }
 
+TEST(LidLayout, GivesEachItsRoomAsTheReferenceDoes) {
+    const std::vector<nlohmann::json> checks = checksOf("square_pitch_mm");
+    EXPECT_EQ(checks.size(), 1U);
+    constexpr double feetAMetre = 1000 / 304.8;
+    for (const nlohmann::json& check : checks)
+        EXPECT_NEAR(core::squarePitch(check.at("inputs").at("per_ft2").get<double>() * feetAMetre * feetAMetre).value(),
+                    check.at("expected").get<double>(), check.at("tolerance").get<double>())
+            << "source: " << check.at("source");
+    EXPECT_DOUBLE_EQ(core::squarePitch(1).value(), 1000);
+    for (const double wrong : {0.0, -12.0, 200'000.0})
+        EXPECT_THAT(core::squarePitch(wrong).error().front().sentence, HasSubstr("more than 0 and up to 100000"));
+}
+
 TEST(LidLayout, KeepsItsDistancesOnAnyLid) {
     const std::uint64_t seed = std::random_device{}();
     SCOPED_TRACE(testing::Message() << "seed " << seed);
