@@ -5,10 +5,11 @@
 
 #include "app/desktop/batches/batches_page.h"
 #include "app/desktop/bench/bench_page.h"
+#include "app/desktop/climate/climate_page.h"
 #include "app/desktop/head_to_head/head_to_head_page.h"
 #include "app/desktop/history/history_page.h"
-#include "app/desktop/mix/mix_page.h"
 #include "app/desktop/logger/logger_dialog.h"
+#include "app/desktop/mix/mix_page.h"
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/positions/position_look_dialog.h"
 #include "app/desktop/printing/session_papers.h"
@@ -63,6 +64,11 @@ std::vector<PageEntry> pageEntries() {
          .icon = "mix",
          .shortcut = "Ctrl+5",
          .make = makes<MixPage, Page>()},
+        {.name = "climate",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Climate")),
+         .icon = "climate",
+         .shortcut = "Ctrl+6",
+         .make = makes<ClimatePage, Page>()},
         {.name = "shelves",
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Shelves")),
          .icon = "shelves",

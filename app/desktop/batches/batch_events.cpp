@@ -124,7 +124,8 @@ class EventMaker {
 
     void addCare() {
         for (const core::Care& care : life_.care)
-            add(EventKind::Care, plot::localDay(care.doneAt), plot::careText(care.kind), care.note, care.id.value)
+            add(EventKind::Care, plot::localDay(care.doneAt), plot::careWithVolume(care, shelves_.facts.units),
+                care.note, care.id.value)
                 .time = plot::timeText(care.doneAt);
     }
 

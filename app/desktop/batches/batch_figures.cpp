@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/batches/batch_figures.h"
 
+#include "app/desktop/batches/batch_conditions.h"
 #include "app/desktop/batches/batch_map.h"
 #include "app/desktop/batches/batch_page_model.h"
 #include "app/desktop/figures/figure_panel.h"
@@ -20,6 +21,7 @@ BatchFigures::BatchFigures(BatchPageModel& model, const PageContext& context, QW
       curve_(new FigurePanel(QStringLiteral("batchCurve"), context)),
       chart_(new FigurePanel(QStringLiteral("batchChart"), context)),
       photos_(new PhotoWall(model, context)),
+      conditions_(new BatchConditions(model, context)),
       map_(new BatchMap(model, context)) {
     setObjectName(QStringLiteral("batchFigures"));
     setAccessibleName(tr("Pictures of this batch"));
@@ -27,11 +29,13 @@ BatchFigures::BatchFigures(BatchPageModel& model, const PageContext& context, QW
     addTab(strip_, tr("&Strip"));
     addTab(curve_, tr("Rooted by da&y"));
     addTab(chart_, tr("Besi&de other batches"));
+    addTab(conditions_, tr("Conditions"));
     addTab(photos_, tr("Photos"));
     addTab(map_, tr("&Map"));
     // A figure is drawn into the room there is; what it would like to have must not make the page scroll sideways.
     for (int tab = 0; tab < count(); ++tab) widget(tab)->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     for (FigurePanel* figure : {strip_, curve_, chart_}) connect(figure, &FigurePanel::said, this, &BatchFigures::said);
+    connect(conditions_, &BatchConditions::said, this, &BatchFigures::said);
     connect(photos_, &PhotoWall::said, this, &BatchFigures::said);
     connect(photos_, &PhotoWall::wanted, this, &BatchFigures::bringPhotosToFront);
 }
@@ -57,6 +61,7 @@ void BatchFigures::showPictures() {
 }
 
 void BatchFigures::showPhotos(bool isWritable) {
+    conditions_->forget();
     photos_->show(isWritable);
     const auto count = static_cast<int>(model_.view().life.photos.size());
     setTabText(indexOf(photos_), count == 0 ? tr("Photos") : tr("Photos (%1)").arg(plot::countText(count)));

@@ -9,6 +9,7 @@
 
 namespace desktop {
 
+class BatchConditions;
 class BatchMap;
 class BatchPageModel;
 class FigurePanel;
@@ -35,6 +36,7 @@ class BatchFigures : public QTabWidget {
     BatchPageModel& model_;
     FigurePanel *strip_, *curve_, *chart_;
     PhotoWall* photos_;
+    BatchConditions* conditions_;
     BatchMap* map_;
 };
 

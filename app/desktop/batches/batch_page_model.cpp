@@ -8,6 +8,7 @@
 #include "app/plot/number_text.h"
 #include "app/report/batch_costs.h"
 #include "app/report/batch_summary_sheet.h"
+#include "core/batch/licence.h"
 #include "db/actions/check_actions.h"
 #include "db/actions/event_actions.h"
 #include "db/actions/mix_actions.h"
@@ -119,8 +120,8 @@ void BatchPageModel::describe() {
     addFact(tr("Medium"), mediumText(core::find(shelves.media, batch.medium)));
     addFact(tr("Trial"), shelfName(shelves.trials, batch.trial));
     addFact(tr("Note of the session"), QString::fromStdString(view_->session.note));
-    if (plant != nullptr && plant->isProtected)
-        addFact(tr("Protected"), tr("This cultivar is protected: propagating it may need a licence."));
+    addFact(tr("Licence"),
+            QString::fromStdString(batch.licence.empty() ? core::licenceInWords(batch, shelves) : batch.licence));
     view_->strikeRate = plot::percentText(tally.rooted, tally.stuck);
     view_->costs = report::costsInWords(view_->life.expenses, tally, shelves.facts.currency);
 }
@@ -170,7 +171,7 @@ const report::BatchEvents& BatchPageModel::printedEvents() const {
     // The window asks for the sheet whenever something changes: the photos are read once.
     if (!printed_)
         printed_ = std::make_shared<const report::BatchEvents>(
-            report::batchEventsOf(workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today()));
+            report::batchEventsOf(workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today(), now()));
     return *printed_;
 }
 

@@ -9,6 +9,7 @@
 #include "app/desktop/readings/care_dialog.h"
 #include "app/desktop/readings/correct_readings_dialog.h"
 #include "app/desktop/readings/reading_dialog.h"
+#include "app/desktop/readings/reading_field.h"
 
 namespace desktop {
 
@@ -40,7 +41,7 @@ void BatchTimeline::newReading() {
 
 void BatchTimeline::editReadings(const BatchEvent& event) {
     openDialog(new CorrectReadingsDialog(
-        event.readings, model_.view().life.station, model_.shelves().facts.units,
+        event.readings, model_.view().life.station, ReadingManner(model_.shelves()),
         [this](const db::StationVisit& visit) { return model_.keep(visit); }, this));
 }
 
@@ -49,7 +50,7 @@ void BatchTimeline::newCare() {
     care.station = model_.view().record.batch.station;
     care.doneAt = model_.now();
     openDialog(new CareDialog(
-        care, model_.view().life.station, model_.today(),
+        care, model_.view().life.station, model_.shelves().facts.units, model_.today(),
         [this](const core::Care& done) {
             return model_.keep(db::StationVisit{.station = done.station, .readings = {}, .care = {done}, .gone = {}});
         },
@@ -60,7 +61,7 @@ void BatchTimeline::editCare(core::CareId id) {
     const core::Care* care = core::find(model_.view().life.care, id);
     if (care == nullptr) return;
     openDialog(new CareDialog(
-        *care, model_.view().life.station, model_.today(),
+        *care, model_.view().life.station, model_.shelves().facts.units, model_.today(),
         [this](const core::Care& changed) {
             return model_.keep(
                 db::StationVisit{.station = changed.station, .readings = {}, .care = {changed}, .gone = {}});

@@ -2,37 +2,22 @@
 #include "app/desktop/bench/attention_view.h"
 
 #include <QCoreApplication>
-#include <QDateTime>
 #include <QStringList>
-#include <unordered_set>
 
+#include "app/plot/climate_text.h"
+#include "app/plot/local_time.h"
 #include "app/plot/number_text.h"
 #include "app/plot/quantity_text.h"
-#include "core/climate/bands.h"
 
 namespace desktop {
 
 namespace {
 
 /// A reading that is older says little of how things are.
-constexpr int freshDays = 14;
+constexpr std::chrono::days freshTime{14};
 
 QString onAttention(const char* text) {
     return QCoreApplication::translate("desktop::Attention", text);
-}
-
-core::Date dayOf(const core::Reading& reading) {
-    const QDate day =
-        QDateTime::fromSecsSinceEpoch(reading.readAt.time_since_epoch().count()).date();  // here, not in UTC
-    return core::Date{std::chrono::year{day.year()}, std::chrono::month{static_cast<unsigned>(day.month())},
-                      std::chrono::day{static_cast<unsigned>(day.day())}};
-}
-
-std::unordered_set<core::StationId> stationsInUse(std::span<const core::BatchLine> lines) {
-    std::unordered_set<core::StationId> stations;
-    for (const core::BatchLine& line : lines)
-        if (!core::isClosed(line.batch, line.tally)) stations.insert(line.batch.station);
-    return stations;
 }
 
 AttentionRow rowOf(const core::BehindThePast& behind, std::span<const core::BatchLine> lines,
@@ -53,53 +38,55 @@ AttentionRow rowOf(const core::BehindThePast& behind, std::span<const core::Batc
             .detail = plantName + '\n' + QString::fromStdString(against.inWords)};
 }
 
-QString bandText(const core::Reading& reading, const core::Band& band, const core::DisplayUnits& units) {
-    return reading.quantity == core::Quantity::DissolvedOxygen
-               ? onAttention("%1 or more").arg(plot::quantityText(reading.quantity, band.low, units))
-               : plot::quantityRangeText(reading.quantity, band.low, band.high, units);
-}
-
-AttentionRow rowOf(const core::Reading& reading, const core::Band& band, const core::Station& station,
-                   const core::DisplayUnits& units) {
-    const QString figure = plot::quantityText(reading.quantity, reading.value, units);
-    const QString allowed = bandText(reading, band, units);
-    // "solution pH 6.3": the unit of a pH is its name.
+/// "solution pH 6.3": the unit of a pH is its name.
+QString namedFigure(const core::Reading& reading, const core::DisplayUnits& units) {
     const QString name =
         reading.quantity == core::Quantity::SolutionPh ? onAttention("solution") : plot::quantityName(reading.quantity);
+    return onAttention("%1 %2").arg(name, plot::quantityText(reading.quantity, reading.value, units));
+}
+
+/// "before roots good at pH 5.6 to 6.2 (the trade's)"
+QString bandWords(const core::BandWarning& warning, const core::DisplayUnits& units) {
+    return onAttention("%1: good at %2 (%3)")
+        .arg(plot::stageName(warning.standing.stage), plot::bandText(warning.band.band, warning.band.quantity, units),
+             plot::ownerText(warning.band.owner));
+}
+
+AttentionRow rowOf(const core::Reading& reading, const core::BandWarning& warning, const core::Station& station,
+                   const core::Shelves& shelves, core::Moment now) {
+    const core::DisplayUnits& units = shelves.facts.units;
+    const QString figure = namedFigure(reading, units), band = bandWords(warning, units);
+    const core::Plant* plant = core::find(shelves.plants, warning.standing.plant);
     return {.batch = {},
             .station = station.id,
             .subject = QString::fromStdString(station.name),
-            .why = onAttention("%1 %2 on %3; cuttings root best at %4")
-                       .arg(name, figure, plot::shortDateText(dayOf(reading)), allowed),
-            .detail = onAttention("%1 %2 on %3; cuttings root best at %4.\nSource: %5")
-                          .arg(name, figure, plot::dateText(dayOf(reading)), allowed,
-                               QString::fromUtf8(band.source.data(), static_cast<qsizetype>(band.source.size())))};
-}
-
-bool isOutsideItsBand(const core::Reading& reading) {
-    const auto band = core::rootingBand(reading.quantity);
-    return band && core::isOutside(*band, reading.value);
+            .why = onAttention("%1, %2; %3").arg(figure, plot::agoText(reading.readAt, now), band),
+            .detail = onAttention("%1 on %2; %3.\n%4 stands there.\nSource: %5")
+                          .arg(figure, plot::momentText(reading.readAt), band,
+                               plant == nullptr ? QString() : QString::fromStdString(core::fullName(*plant)),
+                               plot::bandSource(warning.band))};
 }
 
 }  // namespace
 
 std::vector<AttentionRow> attentionRows(std::span<const core::BehindThePast> behind,
                                         std::span<const core::Reading> readings, std::span<const core::BatchLine> lines,
-                                        const core::Shelves& shelves, core::Date today) {
+                                        const core::Shelves& shelves, core::Moment now) {
     std::vector<AttentionRow> rows;
     for (const core::BehindThePast& one : behind) rows.push_back(rowOf(one, lines, shelves));
-    const auto inUse = stationsInUse(lines);
+    const core::StandingByStation standing = core::standingByStation(lines);
     for (const core::Reading& reading : readings) {
         const core::Station* station = core::find(shelves.stations, reading.station);
-        const bool isFresh = core::daysBetween(dayOf(reading), today) <= freshDays;
-        if (station == nullptr || !isFresh || !inUse.contains(reading.station) || !isOutsideItsBand(reading)) continue;
-        rows.push_back(rowOf(reading, *core::rootingBand(reading.quantity), *station, shelves.facts.units));
+        const auto here = standing.find(reading.station);
+        if (station == nullptr || here == standing.end() || now - reading.readAt > freshTime) continue;
+        if (const auto warning = core::warningOf(reading, here->second, shelves))
+            rows.push_back(rowOf(reading, *warning, *station, shelves, now));
     }
     return rows;
 }
 
 ReadingsGlance readingsGlance(const core::Station& station, std::span<const core::Reading> readings,
-                              const core::Shelves& shelves) {
+                              std::span<const core::Standing> standing, const core::Shelves& shelves) {
     const core::DisplayUnits& units = shelves.facts.units;
     ReadingsGlance glance;
     QStringList parts, details;
@@ -110,10 +97,12 @@ ReadingsGlance readingsGlance(const core::Station& station, std::span<const core
             const bool isPh = quantity == core::Quantity::SolutionPh;
             parts << (isPh ? figure : onAttention("%1 %2").arg(plot::quantityShortName(quantity), figure));
             details << onAttention("%1: %2 on %3")
-                           .arg(plot::quantityName(quantity), figure, plot::dateText(dayOf(reading)));
-            if (!isOutsideItsBand(reading)) continue;
+                           .arg(plot::quantityName(quantity), figure, plot::dateText(plot::localDay(reading.readAt)));
+            const auto warning = core::warningOf(reading, standing, shelves);
+            if (!warning) continue;
             glance.isOutside = true;
             parts.back() += onAttention(" (outside)");
+            details.back() += onAttention("; %1").arg(bandWords(*warning, units));
         }
     glance.text = parts.join(onAttention(", "));
     glance.detail = details.join('\n');

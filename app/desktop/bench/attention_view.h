@@ -7,6 +7,7 @@
 #include <span>
 #include <vector>
 
+#include "core/climate/band_warning.h"
 #include "core/climate/reading.h"
 #include "core/comparison/behind.h"
 #include "core/records.h"
@@ -22,19 +23,19 @@ struct AttentionRow {
 };
 
 /// `readings` hold the newest of each station and quantity; those of stations that hold nothing are left out, and those that are too old
-/// to say how things are.
+/// to say how things are. Judged by the bands of the stages of what stands there: the strictest warns.
 [[nodiscard]] std::vector<AttentionRow> attentionRows(std::span<const core::BehindThePast> behind,
                                                       std::span<const core::Reading> readings,
                                                       std::span<const core::BatchLine> lines,
-                                                      const core::Shelves& shelves, core::Date today);
+                                                      const core::Shelves& shelves, core::Moment now);
 
-/// "EC 0.45 mS/cm, pH 6.1, solution 21.0 °C"; empty when nothing was read. `isOutside`: one of them is outside its band.
+/// "EC 0.45 mS/cm, pH 6.1, solution 21.0 °C"; empty when nothing was read. `isOutside`: one of them is outside a band of what stands there.
 struct ReadingsGlance {
     QString text;
     QString detail;  // with days and bands
     bool isOutside{};
 };
 [[nodiscard]] ReadingsGlance readingsGlance(const core::Station& station, std::span<const core::Reading> readings,
-                                            const core::Shelves& shelves);
+                                            std::span<const core::Standing> standing, const core::Shelves& shelves);
 
 }  // namespace desktop

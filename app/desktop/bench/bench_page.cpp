@@ -208,7 +208,7 @@ void BenchPage::showLines() {
     if (!workspace.hasLogbook()) return;
     const std::vector<core::BatchLine>& lines = workspace.batchLines();
     hasBatches_ = !lines.empty();
-    readings_ = workspace.logbook().newestReadings();
+    readings_ = core::newestOf(workspace.logbook().newestReadings(), workspace.logbook().newestLoggerValues());
     BenchView view = benchView(lines, workspace.shelves(), workspace.today(), readings_);
     day_->setText(plot::dateText(workspace.today()));
     showSentence(view);
@@ -274,8 +274,8 @@ void BenchPage::showAttention() {
     const Workspace& workspace = context_.workspace;
     if (!workspace.hasLogbook()) return;
     attention_->show(
-        attentionRows(behind_->found(), readings_, workspace.batchLines(), workspace.shelves(), workspace.today()),
-        behind_->isLooking());
+        attentionRows(behind_->found(), readings_, workspace.batchLines(), workspace.shelves(), workspace.clock()()),
+        behind_->isLooking(), workspace.shelves().facts.falseAlarmRate);
 }
 
 }  // namespace desktop

@@ -114,7 +114,7 @@ std::optional<double> takenShare(const core::Station& station, const Held& held)
 }
 
 StationRow stationRow(const core::Station& station, const Held& held, const core::Shelves& shelves, core::Date today,
-                      std::span<const core::Reading> readings) {
+                      std::span<const core::Reading> readings, std::span<const core::Standing> standing) {
     const core::Method* method = core::find(shelves.methods, station.method);
     return {.id = station.id,
             .name = QString::fromStdString(station.name),
@@ -123,7 +123,7 @@ StationRow stationRow(const core::Station& station, const Held& held, const core
             .undecided = held.undecided,
             .places = placesText(station, held),
             .takenShare = takenShare(station, held),
-            .readings = readingsGlance(station, readings, shelves),
+            .readings = readingsGlance(station, readings, standing, shelves),
             .plants = namesOf(held, shelves, [](const core::Plant& plant) { return plant.botanicalName; }),
             .plantsInFull = namesOf(held, shelves, core::fullName),
             .since = held.since ? onBench("%1 (%2)").arg(plot::shortDateText(*held.since),
@@ -134,13 +134,14 @@ StationRow stationRow(const core::Station& station, const Held& held, const core
 std::vector<StationRow> stationRows(std::span<const core::BatchLine> lines, const core::Shelves& shelves,
                                     core::Date today, std::span<const core::Reading> readings) {
     auto held = heldByStation(lines);
+    core::StandingByStation standing = core::standingByStation(lines);
     std::vector<const core::Station*> stations;
     for (const core::Station& station : shelves.stations)
         if (!station.isRetired || held.contains(station.id)) stations.push_back(&station);
     std::ranges::stable_sort(stations, {}, &core::Station::walkingOrder);
     std::vector<StationRow> rows;
     for (const core::Station* station : stations)
-        rows.push_back(stationRow(*station, held[station->id], shelves, today, readings));
+        rows.push_back(stationRow(*station, held[station->id], shelves, today, readings, standing[station->id]));
     return rows;
 }
 

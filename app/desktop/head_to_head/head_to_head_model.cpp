@@ -7,6 +7,7 @@
 
 #include "app/desktop/printing/printed_at.h"
 #include "app/desktop/workspace.h"
+#include "app/plot/station_charts.h"
 #include "app/report/comparison_sheet.h"
 
 namespace desktop {
@@ -91,7 +92,7 @@ void HeadToHeadModel::forget() {
 void HeadToHeadModel::readChoices() {
     std::unordered_set<core::PlantId> plants;
     std::unordered_set<core::TrialId> trials;
-    for (const core::BatchRecord& record : copies_->records) {
+    for (const core::BatchRecord& record : copies_->read.records) {
         plants.insert(record.batch.plant);
         trials.insert(record.batch.trial);
     }
@@ -127,14 +128,17 @@ void HeadToHeadModel::ask() {
 
 void HeadToHeadModel::readRecords() {
     view_.isReading = true;
-    reading_.ask([](const db::Logbook& logbook, const std::stop_token&) { return logbook.batchRecords(); },
-                 [this](std::vector<core::BatchRecord> records) { takeRecords(std::move(records)); },
-                 [this] { fail(); });
+    auto shelves = std::make_shared<const core::Shelves>(workspace_.shelves());
+    reading_.ask(
+        [shelves](const db::Logbook& logbook, const std::stop_token&) {
+            return WhatIsRead{logbook.batchRecords(), plot::conditionsOnRecord(logbook, *shelves)};
+        },
+        [this](WhatIsRead read) { takeRecords(std::move(read)); }, [this] { fail(); });
 }
 
-void HeadToHeadModel::takeRecords(std::vector<core::BatchRecord> records) {
+void HeadToHeadModel::takeRecords(WhatIsRead read) {
     view_.isReading = false;
-    copies_ = std::make_shared<const Copies>(workspace_.shelves(), std::move(records));
+    copies_ = std::make_shared<const Copies>(workspace_.shelves(), std::move(read));
     readChoices();
     workOut();
     emit viewChanged();
@@ -149,9 +153,11 @@ void HeadToHeadModel::fail() {
 }
 
 void HeadToHeadModel::workOut() {
-    sums_.ask([copies = copies_, question = question_](
-                  std::stop_token stop) { return core::compare(question, copies->shelves, copies->records, stop); },
-              [this](const core::Result<core::Comparison>& answer) { tell(answer); });
+    sums_.ask(
+        [copies = copies_, question = question_](std::stop_token stop) {
+            return core::compare(question, copies->shelves, copies->read.records, stop, copies->read.conditions);
+        },
+        [this](const core::Result<core::Comparison>& answer) { tell(answer); });
 }
 
 void HeadToHeadModel::tell(const core::Result<core::Comparison>& answer) {

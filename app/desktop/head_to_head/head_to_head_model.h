@@ -69,9 +69,13 @@ class HeadToHeadModel : public QObject {
     void viewChanged();
 
   private:
+    struct WhatIsRead {
+        std::vector<core::BatchRecord> records;
+        core::ConditionsOnRecord conditions;
+    };
     struct Copies {
         core::Shelves shelves;
-        std::vector<core::BatchRecord> records;
+        WhatIsRead read;
     };
 
     void forget();
@@ -79,7 +83,7 @@ class HeadToHeadModel : public QObject {
     void readChoices();
     void ask();
     void readRecords();
-    void takeRecords(std::vector<core::BatchRecord> records);
+    void takeRecords(WhatIsRead read);
     void workOut();
     void fail();
     void tell(const core::Result<core::Comparison>& answer);
@@ -90,7 +94,7 @@ class HeadToHeadModel : public QObject {
     std::shared_ptr<const Copies> copies_;  // read once, until something changes
     bool isWatched_{};
     bool isStale_{true};
-    ReadBeside<std::vector<core::BatchRecord>> reading_{workspace_, this};
+    ReadBeside<WhatIsRead> reading_{workspace_, this};
     LatestAnswer<core::Result<core::Comparison>> sums_{this};
 };
 

@@ -22,6 +22,12 @@ QString goesWithWords(const core::GoesWith& answer) {
     if (!untold.isEmpty())
         words += QLatin1Char(' ') + RecordsParts::tr("Left out, since it can't be told from the rest: %1.")
                                         .arg(untold.join(QLatin1String("; ")));
+    QStringList leftOut;
+    for (const std::string& condition : answer.leftOut) leftOut << QString::fromStdString(condition);
+    if (!leftOut.isEmpty())
+        words += QLatin1Char(' ') +
+                 RecordsParts::tr("Not looked at, since too few batches have it or leave room for it: %1.")
+                     .arg(leftOut.join(QLatin1String("; ")));
     return words;
 }
 

@@ -102,6 +102,8 @@ constexpr std::array allKeysInPlace{
     KeyInPlace{where::session, "Ctrl+Del", IN_KEY_LIST("Take the row out")},
     KeyInPlace{where::session, "Ctrl+Return; Ctrl+Enter", IN_KEY_LIST("Save")},
 
+    KeyInPlace{where::readings, IN_KEY_LIST("0.6 6.1 21"),
+               IN_KEY_LIST("Figures of this field and those behind it, typed at once"), true},
     KeyInPlace{where::readings, "Return; Enter",
                IN_KEY_LIST("On to the next figure; after a line's last, keep the line")},
 

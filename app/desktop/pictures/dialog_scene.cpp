@@ -39,7 +39,7 @@ QDialog* innermost() {
 
 std::vector<DialogScene> dialogScenes() {
     std::vector<DialogScene> scenes;
-    for (auto part : {taskScenes, sessionScenes, batchScenes, shelfScenes, trialScenes, fileScenes}) {
+    for (auto part : {taskScenes, sessionScenes, batchScenes, shelfScenes, trialScenes, climateScenes, fileScenes}) {
         std::vector<DialogScene> more = part();
         scenes.insert(scenes.end(), more.begin(), more.end());
     }

@@ -83,6 +83,7 @@ void takePages(Album& album) {
         takeShelves(album);
         takeTrials(album);
         takeMixes(album);
+        takeClimate(album);
     }
     takeOneBatch(album);
     window.showPage(0);

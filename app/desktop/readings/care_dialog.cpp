@@ -4,38 +4,80 @@
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
 #include "app/desktop/readings/moment_edit.h"
 #include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/date_edit.h"
+#include "app/plot/number_text.h"
 #include "app/plot/readings_text.h"
 #include "core/mixing/cautions_in_place.h"
+#include "core/units/number_entry.h"
 
 namespace desktop {
 
-CareDialog::CareDialog(core::Care care, const QString& station, core::Date today, Keep keep, QWidget* parent)
+namespace {
+
+/// Into what water or solution goes.
+bool takesVolume(core::CareKind kind) {
+    return kind == core::CareKind::ToppedUp || kind == core::CareKind::SolutionChanged;
+}
+
+}  // namespace
+
+CareDialog::CareDialog(core::Care care, const QString& station, const core::DisplayUnits& units, core::Date today,
+                       Keep keep, QWidget* parent)
     : QDialog(parent),
       care_(std::move(care)),
+      unit_(units.volume),
       keep_(std::move(keep)),
       at_(new MomentEdit(today, care_.doneAt)),
       atFault_(new FaultLabel),
       kind_(new QComboBox),
-      note_(new QLineEdit(QString::fromStdString(care_.note))) {
+      note_(new QLineEdit(QString::fromStdString(care_.note))),
+      volume_(new QLineEdit),
+      volumeFault_(new FaultLabel) {
     setObjectName(QStringLiteral("careDialog"));
     setWindowTitle(care_.id.isSet() ? tr("Care of %1").arg(station) : tr("New care of %1").arg(station));
-    kind_->setObjectName(QStringLiteral("careKind"));
     for (const core::CareKind kind : core::allCareKinds) kind_->addItem(plot::careText(kind), static_cast<int>(kind));
     kind_->setCurrentIndex(kind_->findData(static_cast<int>(care_.kind)));
+    if (care_.litres) volume_->setText(plot::amountText(core::shownVolume(*care_.litres, unit_)));
+    build();
+    connect(kind_, &QComboBox::currentIndexChanged, this, &CareDialog::showVolume);
+    connect(kind_, &QComboBox::currentIndexChanged, this, &CareDialog::mind);
+    showVolume();
+    mind();
+    kind_->setFocus();
+}
+
+void CareDialog::build() {
+    kind_->setObjectName(QStringLiteral("careKind"));
     note_->setObjectName(QStringLiteral("careNote"));
-    note_->setToolTip(tr("What and how much: 2 L of rainwater"));
+    note_->setToolTip(tr("What it was: rainwater, half-strength feed"));
+    volume_->setObjectName(QStringLiteral("careVolume"));
+    volume_->setAlignment(Qt::AlignRight);
+    volume_->setMaxLength(12);
+    volume_->setFixedWidth(fontMetrics().averageCharWidth() * 12);
+    volumeRow_ = new QWidget;
+    auto* volumes = new QHBoxLayout(volumeRow_);
+    volumes->setContentsMargins(0, 0, 0, 0);
+    volumes->addWidget(volume_);
+    volumes->addWidget(new QLabel(plot::volumeUnitText(unit_)));
+    volumes->addStretch();
+    volumeLabel_ = new QLabel(tr("&How much"));
+    volumeLabel_->setBuddy(volume_);
     auto* noteFault = new FaultLabel;
     marks_.add(QStringLiteral("Done at"), at_->day()->line(), atFault_);
+    marks_.add(QStringLiteral("Litres"), volume_, volumeFault_);
     marks_.add(QStringLiteral("Note"), note_, noteFault);
     marks_.setRest(noteFault);
     auto* form = new QFormLayout(this);
     form->addRow(tr("&What"), kind_);
+    form->addRow(volumeLabel_, volumeRow_);
+    form->addRow(QString(), volumeFault_);
     form->addRow(tr("&Done at"), at_);
     form->addRow(QString(), atFault_);
     form->addRow(tr("N&ote"), note_);
@@ -49,13 +91,36 @@ CareDialog::CareDialog(core::Care care, const QString& station, core::Date today
     connect(buttons, &QDialogButtonBox::accepted, this, &CareDialog::agree);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     form->addRow(buttons);
-    connect(kind_, &QComboBox::currentIndexChanged, this, &CareDialog::mind);
-    mind();
-    kind_->setFocus();
+}
+
+void CareDialog::showVolume() {
+    const bool isAsked = takesVolume(static_cast<core::CareKind>(kind_->currentData().toInt()));
+    volumeLabel_->setVisible(isAsked);
+    volumeRow_->setVisible(isAsked);
+    if (!isAsked) volumeFault_->setFault({});
 }
 
 void CareDialog::mind() {
     cautions_->mind(core::cautionsOnCare(static_cast<core::CareKind>(kind_->currentData().toInt())));
+}
+
+bool CareDialog::readVolume(core::Care& care) {
+    care.litres.reset();
+    if (!takesVolume(care.kind) || volume_->text().trimmed().isEmpty()) return true;
+    // Untouched it stays what it was, with all its digits.
+    if (care_.litres && volume_->text() == plot::amountText(core::shownVolume(*care_.litres, unit_))) {
+        care.litres = care_.litres;
+        return true;
+    }
+    const std::optional<double> shown = core::numberFrom(volume_->text().toStdString());
+    if (shown && *shown > 0 && core::storedVolume(*shown, unit_) <= core::mostCareLitres) {
+        care.litres = core::storedVolume(*shown, unit_);
+        return true;
+    }
+    volumeFault_->setFault(tr("How much is \u201c%1\u201d; a number above 0, up to %2, is allowed.")
+                               .arg(volume_->text().trimmed(), plot::volumeText(core::mostCareLitres, unit_)));
+    volume_->setFocus();
+    return false;
 }
 
 void CareDialog::agree() {
@@ -69,6 +134,7 @@ void CareDialog::agree() {
     care.doneAt = *at;
     care.kind = static_cast<core::CareKind>(kind_->currentData().toInt());
     care.note = note_->text().trimmed().toStdString();
+    if (!readVolume(care)) return;
     const Outcome outcome = keep_(care);
     if (outcome.isDone) return accept();
     marks_.show(outcome.refusals);

@@ -9,6 +9,7 @@
 #include "app/desktop/workspace.h"
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 
 namespace desktop {
@@ -23,13 +24,19 @@ class CareDialog : public QDialog {
     using Keep = std::function<Outcome(const core::Care&)>;
 
     /// `care` without an id is new.
-    CareDialog(core::Care care, const QString& station, core::Date today, Keep keep, QWidget* parent = nullptr);
+    CareDialog(core::Care care, const QString& station, const core::DisplayUnits& units, core::Date today, Keep keep,
+               QWidget* parent = nullptr);
 
   private:
+    void build();
+    void showVolume();
     void mind();
+    /// False where what is typed is no volume; the field says so.
+    bool readVolume(core::Care& care);
     void agree();
 
     core::Care care_;
+    core::VolumeUnit unit_;
     Keep keep_;
     FaultMarks marks_;
     MomentEdit* at_;
@@ -37,6 +44,10 @@ class CareDialog : public QDialog {
     QComboBox* kind_;
     CautionStrip* cautions_{};
     QLineEdit* note_;
+    QLineEdit* volume_;
+    FaultLabel* volumeFault_;
+    QLabel* volumeLabel_{};
+    QWidget* volumeRow_{};
 };
 
 }  // namespace desktop

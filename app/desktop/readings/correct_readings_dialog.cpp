@@ -22,14 +22,14 @@
 namespace desktop {
 
 CorrectReadingsDialog::CorrectReadingsDialog(std::vector<core::Reading> readings, const QString& station,
-                                             const core::DisplayUnits& units, Keep keep, QWidget* parent)
+                                             const ReadingManner& manner, Keep keep, QWidget* parent)
     : QDialog(parent), keep_(std::move(keep)), fault_(new FaultLabel) {
     setObjectName(QStringLiteral("correctReadingsDialog"));
     setWindowTitle(
         tr("Readings at %1, %2", "station, day").arg(station, plot::dateText(plot::localDay(readings.front().readAt))));
     auto* content = new QWidget;
     auto* grid = new QGridLayout(content);
-    for (const core::Reading& reading : readings) addRow(*grid, reading, units);
+    for (const core::Reading& reading : readings) addRow(*grid, reading, manner);
     grid->setColumnStretch(3, 1);
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
@@ -53,7 +53,7 @@ CorrectReadingsDialog::CorrectReadingsDialog(std::vector<core::Reading> readings
     rows_.front().field->line()->selectAll();
 }
 
-void CorrectReadingsDialog::addRow(QGridLayout& grid, const core::Reading& reading, const core::DisplayUnits& units) {
+void CorrectReadingsDialog::addRow(QGridLayout& grid, const core::Reading& reading, const ReadingManner& manner) {
     const auto place = static_cast<int>(rows_.size());
     const QString name = plot::quantityName(reading.quantity);
     auto* hour = new QLineEdit(hourText(plot::localMinute(reading.readAt)));
@@ -61,7 +61,7 @@ void CorrectReadingsDialog::addRow(QGridLayout& grid, const core::Reading& readi
     hour->setAccessibleName(tr("Hour of %1").arg(name));
     hour->setMaxLength(5);
     hour->setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("00:00")) + 2 * fontMetrics().height());
-    auto* field = new ReadingField(reading.quantity, units, {}, name);
+    auto* field = new ReadingField(reading.quantity, manner, {}, name);
     field->setStored(reading.value);
     field->line()->setObjectName(QStringLiteral("figure%1").arg(place));
     auto* isGone = new QCheckBox(tr("delete"));

@@ -17,6 +17,7 @@ namespace desktop {
 
 class FaultLabel;
 class ReadingField;
+struct ReadingManner;
 
 class CorrectReadingsDialog : public QDialog {
     Q_OBJECT
@@ -25,7 +26,7 @@ class CorrectReadingsDialog : public QDialog {
     using Keep = std::function<Outcome(const db::StationVisit&)>;
 
     /// Contract: there are readings, all of one day and station.
-    CorrectReadingsDialog(std::vector<core::Reading> readings, const QString& station, const core::DisplayUnits& units,
+    CorrectReadingsDialog(std::vector<core::Reading> readings, const QString& station, const ReadingManner& manner,
                           Keep keep, QWidget* parent = nullptr);
 
   private:
@@ -37,7 +38,7 @@ class CorrectReadingsDialog : public QDialog {
         QString startHour, startFigure;
     };
 
-    void addRow(QGridLayout& grid, const core::Reading& reading, const core::DisplayUnits& units);
+    void addRow(QGridLayout& grid, const core::Reading& reading, const ReadingManner& manner);
     /// False where it can't be kept as it stands; says so.
     bool take(Row& row, db::StationVisit& visit);
     void agree();

@@ -20,6 +20,7 @@
 #include "app/desktop/widgets/fault_label.h"
 #include "app/plot/local_time.h"
 #include "app/plot/readings_text.h"
+#include "core/climate/band_warning.h"
 
 namespace desktop {
 
@@ -93,17 +94,20 @@ void ReadingDialog::build(const std::vector<core::Station>& stations) {
 
 QWidget* ReadingDialog::makeLines(const std::vector<core::Station>& stations) {
     std::map<std::int64_t, LastReadings> last;
+    std::vector<core::Reading> newest;
     context_.workspace.attempt([&](db::Logbook& logbook) {
-        for (const core::Reading& reading : logbook.newestReadings())
-            last[reading.station.value][reading.quantity] = reading.value;
+        newest = core::newestOf(logbook.newestReadings(), logbook.newestLoggerValues());
+        for (const core::Reading& reading : newest) last[reading.station.value][reading.quantity] = reading.value;
     });
     const core::Shelves& shelves = context_.workspace.shelves();
+    const ReadingManner manner(shelves);
     auto* content = new QWidget;
     auto* layout = new QVBoxLayout(content);
     layout->setContentsMargins(0, 0, 0, 0);
     for (const core::Station& station : stations) {
         const LastReadings& before = last[station.id.value];
-        auto* line = new StationLine(station, quantitiesAt(station, before, shelves), before, shelves.facts.units);
+        auto* line = new StationLine(station, quantitiesAt(station, before, shelves), before, manner);
+        line->setLast(lastInWords(newest, station.id, manner.units, context_.workspace.clock()()));
         connect(line, &StationLine::ended, this, [this, line] { end(*line); });
         layout->addWidget(line);
         lines_.push_back(line);

@@ -8,17 +8,28 @@
 
 #include "app/desktop/names/text_labels.h"
 #include "app/plot/quantity_text.h"
+#include "core/climate/stage_bands.h"
 
 namespace desktop {
 
-ReadingField::ReadingField(core::Quantity quantity, const core::DisplayUnits& units, std::optional<double> last,
+ReadingManner::ReadingManner(const core::Shelves& shelves) : units(shelves.facts.units) {
+    for (const core::Quantity quantity : core::allQuantities)
+        bands[quantity] = core::bandWhileRooting(shelves, quantity);
+}
+
+ReadingField::ReadingField(core::Quantity quantity, const ReadingManner& manner, std::optional<double> last,
                            const QString& label, QWidget* parent)
-    : QWidget(parent), quantity_(quantity), units_(units), last_(last), line_(new QLineEdit) {
+    : QWidget(parent),
+      quantity_(quantity),
+      units_(manner.units),
+      band_(manner.bands.at(quantity)),
+      last_(last),
+      line_(new QLineEdit) {
     line_->setAlignment(Qt::AlignRight);
-    line_->setMaxLength(12);
+    line_->setMaxLength(60);  // those of the fields behind it may be typed here
     line_->setInputMethodHints(Qt::ImhFormattedNumbersOnly);
     line_->setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("000000")) + fontMetrics().height());
-    if (last) line_->setToolTip(tr("Last time: %1").arg(plot::quantityText(quantity, *last, units)));
+    if (last) line_->setToolTip(tr("Last time: %1").arg(plot::quantityText(quantity, *last, units_)));
     auto* name = new QLabel(label);
     name->setBuddy(line_);
     auto* row = new QHBoxLayout(this);
@@ -26,7 +37,7 @@ ReadingField::ReadingField(core::Quantity quantity, const core::DisplayUnits& un
     row->setSpacing(fontMetrics().height() / 3);
     row->addWidget(name);
     row->addWidget(line_);
-    const QString unit = plot::quantityUnit(quantity, units);
+    const QString unit = plot::quantityUnit(quantity, units_);
     if (!unit.isEmpty()) row->addWidget(new QLabel(unit));
     setFocusProxy(line_);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
@@ -38,7 +49,7 @@ ReadingField::ReadingField(core::Quantity quantity, const core::DisplayUnits& un
 }
 
 core::ReadingEntry ReadingField::entry() const {
-    return core::readingEntryFrom(line_->text().toStdString(), quantity_, units_, last_);
+    return core::readingEntryFrom(line_->text().toStdString(), quantity_, units_, band_, last_);
 }
 
 bool ReadingField::isBlank() const {

@@ -4,21 +4,31 @@
 #pragma once
 
 #include <QWidget>
+#include <map>
 
 #include "core/climate/reading_entry.h"
+#include "core/records.h"
 
 class QLabel;
 class QLineEdit;
 
 namespace desktop {
 
+/// In which units readings are typed in this logbook, and where cuttings do well: what lies outside is asked about.
+struct ReadingManner {
+    explicit ReadingManner(const core::Shelves& shelves);
+
+    core::DisplayUnits units;
+    std::map<core::Quantity, std::optional<core::Band>> bands;
+};
+
 class ReadingField : public QWidget {
     Q_OBJECT
 
   public:
     /// `last` is what was read there before. `label` says what is typed here: a name, or a time and a name.
-    ReadingField(core::Quantity quantity, const core::DisplayUnits& units, std::optional<double> last,
-                 const QString& label, QWidget* parent = nullptr);
+    ReadingField(core::Quantity quantity, const ReadingManner& manner, std::optional<double> last, const QString& label,
+                 QWidget* parent = nullptr);
 
     [[nodiscard]] core::Quantity quantity() const { return quantity_; }
     [[nodiscard]] QLineEdit* line() const { return line_; }
@@ -36,6 +46,7 @@ class ReadingField : public QWidget {
 
     core::Quantity quantity_;
     core::DisplayUnits units_;
+    std::optional<core::Band> band_;
     std::optional<double> last_;
     QLineEdit* line_;
     QString askedAbout_;

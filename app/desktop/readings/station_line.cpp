@@ -9,14 +9,15 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
+#include <QRegularExpression>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/desktop/names/text_labels.h"
-#include "app/desktop/readings/reading_field.h"
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/widgets/wrapping_row.h"
+#include "app/plot/climate_text.h"
 #include "app/plot/quantity_text.h"
 #include "app/plot/readings_text.h"
 #include "core/care/care.h"
@@ -25,8 +26,8 @@
 namespace desktop {
 
 StationLine::StationLine(const core::Station& station, const std::vector<core::Quantity>& quantities,
-                         const LastReadings& last, const core::DisplayUnits& units, QWidget* parent)
-    : QWidget(parent), station_(station), last_(last), units_(units) {
+                         const LastReadings& last, const ReadingManner& manner, QWidget* parent)
+    : QWidget(parent), station_(station), last_(last), manner_(manner) {
     setObjectName(QStringLiteral("stationLine%1").arg(station.id.value));
     build();
     for (const core::Quantity quantity : quantities) addField(quantity);
@@ -53,16 +54,19 @@ void StationLine::build() {
     fault_ = new FaultLabel;
     saved_ = quietLabel(QStringLiteral("lineSaved"));
     saved_->hide();
+    lastWords_ = quietLabel(QStringLiteral("lineLast"));
+    lastWords_->hide();
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, fontMetrics().height() / 4, 0, fontMetrics().height() / 4);
     layout->addLayout(row_);
+    layout->addWidget(lastWords_);
     layout->addWidget(fault_);
     layout->addWidget(saved_);
 }
 
 void StationLine::addField(core::Quantity quantity) {
     const auto found = last_.find(quantity);
-    auto* field = new ReadingField(quantity, units_,
+    auto* field = new ReadingField(quantity, manner_,
                                    found == last_.end() ? std::optional<double>() : std::optional(found->second),
                                    plot::quantityShortName(quantity));
     const auto place = static_cast<int>(fields_.size()) + 1;  // after the name
@@ -148,10 +152,34 @@ bool StationLine::eventFilter(QObject* watched, QEvent* event) {
 void StationLine::goOn(QObject* from) {
     const auto found = std::ranges::find_if(fields_, [&](const ReadingField* field) { return field->line() == from; });
     if (found != fields_.end()) {
-        if (!confirm(**found)) return;
-        if (std::next(found) != fields_.end()) return (*std::next(found))->line()->setFocus(Qt::TabFocusReason);
+        const auto place = static_cast<std::size_t>(found - fields_.begin());
+        const std::size_t typed = spread(place);
+        if (typed == 0) return;
+        for (std::size_t i = place; i < place + typed; ++i)
+            if (!confirm(*fields_[i])) return;
+        if (place + typed < fields_.size()) return fields_[place + typed]->line()->setFocus(Qt::TabFocusReason);
     }
     emit ended();
+}
+
+std::size_t StationLine::spread(std::size_t from) {
+    static const QRegularExpression blanks(QStringLiteral("\\s+"));
+    const QStringList figures = fields_[from]->line()->text().split(blanks, Qt::SkipEmptyParts);
+    const auto count = static_cast<std::size_t>(figures.size());
+    if (count < 2) return 1;
+    if (from + count > fields_.size()) {
+        showFault(tr("There are %1 figures for %2 fields; \u201cmore\u201d adds one.")
+                      .arg(figures.size())
+                      .arg(fields_.size() - from));
+        return 0;
+    }
+    for (std::size_t i = 0; i < count; ++i) fields_[from + i]->line()->setText(figures[static_cast<qsizetype>(i)]);
+    return count;
+}
+
+void StationLine::setLast(const QString& words) {
+    lastWords_->setText(words);
+    lastWords_->setVisible(!words.isEmpty());
 }
 
 bool StationLine::confirm(ReadingField& field) {
@@ -168,7 +196,9 @@ bool StationLine::confirm() {
         care_->setFocus(Qt::OtherFocusReason);
         return false;
     }
-    return std::ranges::all_of(fields_, [this](ReadingField* field) { return confirm(*field); });
+    for (std::size_t i = 0; i < fields_.size(); ++i)
+        if (spread(i) == 0 || !confirm(*fields_[i])) return false;
+    return true;
 }
 
 db::StationVisit StationLine::visit(core::Moment at) const {
@@ -203,6 +233,17 @@ void StationLine::setSaved(const QString& sentence) {
     fault_->setFault({});
     saved_->setText(sentence);
     saved_->show();
+}
+
+QString lastInWords(const std::vector<core::Reading>& newest, core::StationId station, const core::DisplayUnits& units,
+                    core::Moment now) {
+    std::vector<core::Reading> here;
+    for (const core::Reading& reading : newest)
+        if (reading.station == station) here.push_back(reading);
+    if (here.empty()) return {};
+    const core::Reading& latest = *std::ranges::max_element(here, {}, &core::Reading::readAt);
+    return StationLine::tr("last: %1; %2", "figures, how long ago")
+        .arg(plot::readingsInWords(here, units), plot::agoText(latest.readAt, now));
 }
 
 std::vector<core::Quantity> quantitiesAt(const core::Station& station, const LastReadings& last,

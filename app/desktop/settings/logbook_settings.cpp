@@ -31,6 +31,7 @@ LogbookSettings::LogbookSettings(const PageContext& context, QWidget* parent) : 
     addUnits(*form);
     addFigures(*form);
     addRooted(*form);
+    addBench(*form);
     addPaper(*form);
     auto* rest = new FaultLabel;
     rest->setObjectName(QStringLiteral("settingsFault"));
@@ -183,6 +184,7 @@ void LogbookSettings::showFacts(const core::LogbookFacts& facts) {
     show(*firstCheck_, QStringLiteral("Days to the first check"), QString::number(facts.firstCheckAfterDays));
     show(*checkEvery_, QStringLiteral("Days between checks"), QString::number(facts.checkEveryDays));
     show(*horizon_, QStringLiteral("Horizon day"), QString::number(facts.horizonDay));
+    showBench(facts);
     const QSignalBlocker quietPaper(paper_);
     paper_->setCurrentIndex(paper_->findData(QString::fromStdString(facts.paper)));
 }

@@ -38,6 +38,7 @@ class LogbookSettings : public QWidget {
     void addUnits(QFormLayout& form);
     void addFigures(QFormLayout& form);
     void addRooted(QFormLayout& form);
+    void addBench(QFormLayout& form);
     void addPaper(QFormLayout& form);
     QLayout* cellFor(const QString& field, QWidget* editor, const QString& after);
     void addRow(QFormLayout& form, const QString& label, const QString& field, QWidget* editor,
@@ -50,6 +51,10 @@ class LogbookSettings : public QWidget {
     void onChoice(QComboBox& box, Setting setting);
     void takeLevel();
     void takeRootLength();
+    /// A figure between two ends, in the unit that stands behind it; `set` puts it into the facts.
+    void takeFigure(const QString& field, const QString& name, const QLineEdit& edit, double low, double high,
+                    const std::function<void(core::LogbookFacts&, double)>& set);
+    void showBench(const core::LogbookFacts& facts);
     void refuse(const QString& field, const QString& sentence);
     void markRefused();
     void change(const QString& field, const Setting& setting);
@@ -66,6 +71,7 @@ class LogbookSettings : public QWidget {
     QLabel *intervalWords_{}, *levelWords_{};
     RootLengthEdit* rootLength_{};
     CountEdit *firstCheck_{}, *checkEvery_{}, *horizon_{};
+    QLineEdit *altitude_{}, *degreeDayBase_{}, *falseAlarms_{};
     std::vector<std::function<void()>> takers_;  // of what stands in the typed fields
 };
 
