@@ -16,9 +16,11 @@
 #include "app/desktop/printing/printed_at.h"
 #include "app/desktop/template/length_edit.h"
 #include "app/desktop/template/lid_view.h"
+#include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/unit_text.h"
 #include "app/report/drilling_template.h"
+#include "core/mixing/cautions_in_place.h"
 
 namespace desktop {
 
@@ -40,7 +42,6 @@ DrillingDialog::DrillingDialog(const PageContext& context, QWidget* parent)
     makeFields();
     build();
     recall();
-    judge();
     resize(fontMetrics().height() * 56, fontMetrics().height() * 32);
     length_->setFocus();
     length_->selectAll();
@@ -132,6 +133,7 @@ void DrillingDialog::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(row, 1);
     layout->addWidget(sum_);
+    layout->addWidget(CautionStrip::saying(core::cautionsOnDrilling()));
     // Not a QDialogButtonBox: in Qt 6.4 Tab would go round between its first two buttons for ever.
     auto* buttons = new QHBoxLayout;
     buttons->addStretch(1);
