@@ -63,8 +63,11 @@ RowsAlike rowsAlike(const Rows& rows) {
     return most;
 }
 
+/// Without line breaks and control characters, which some loggers' own letters look like.
 std::string plainCell(const std::string& cell) {
-    return QString::fromStdString(cell).simplified().toStdString();
+    QString text = QString::fromStdString(cell).simplified();
+    text.removeIf([](QChar letter) { return letter.category() == QChar::Other_Control; });
+    return text.toStdString();
 }
 
 /// Below the names some loggers write the units, and what sort of figure it is.

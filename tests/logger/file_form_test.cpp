@@ -114,6 +114,12 @@ TEST(FileForm, NamesColumnsThatTheFileDoesNot) {
     EXPECT_THAT(form.names, ElementsAre("Column 1", "Column 2", "Column 3"));
 }
 
+TEST(FileForm, KeepsControlCharactersOutOfNames) {
+    // A dash of Windows' own letters, which Latin-1 has no letter for.
+    const support::LoggerFile file("Time;Air \x96 \xB0\x43\n2026-06-01 10:00;21.5\n");
+    EXPECT_THAT(logger::topOf(file.path()).form.names, ElementsAre("Time", "Air  °C"));
+}
+
 TEST(FileForm, TellsColumnsOfOneNameApart) {
     const support::LoggerFile file("Time,Temp,Temp\n2026-06-01 10:00,21.5,20\n");
     EXPECT_THAT(logger::topOf(file.path()).form.names, ElementsAre("Time", "Temp", "Temp (2)"));

@@ -3,6 +3,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <random>
+
+#include "app/logger/file_look.h"
 #include "app/logger/logger_text.h"
 #include "tests/logger/logger_files.h"
 #include "tests/support/builders.h"
@@ -152,6 +155,44 @@ TEST(LogReader, ShowsGapsLongerThanThreeSteps) {
                 AllOf(HasSubstr("1 June 2026, 11:00"), HasSubstr("2 June 2026, 12:10"), HasSubstr("1 day 1 hour")));
     EXPECT_THAT(logger::summaryText(contents.summary).toStdString(),
                 AllOf(HasSubstr("7 rows"), HasSubstr("10 minutes"), HasSubstr("1 gap")));
+}
+
+TEST(LogReader, GivesFaultsOrValuesThatCanBeStoredWhateverIsInTheFile) {
+    constexpr unsigned seed = 20261126;
+    constexpr std::string_view bytes = "0123456789.,;\t\n\r\"- :/TZ+\xFF\xC3\xB0";
+    std::mt19937 chance(seed);
+    const auto below = [&](std::size_t count) { return static_cast<std::size_t>(chance() % count); };
+    std::string good = heading;
+    for (int i = 0; i < 40; ++i)
+        good += "2026-06-0" + std::to_string(1 + i % 9) + " 1" + std::to_string(i % 10) + ":00,21.5\n";
+    int readWhole = 0;
+    for (int trial = 0; trial < 2000; ++trial) {
+        std::string text = good;
+        for (std::size_t change = below(4); change > 0; --change) {
+            const std::size_t at = below(text.size());
+            switch (below(3)) {
+                case 0:
+                    text[at] = bytes[below(bytes.size())];
+                    break;
+                case 1:
+                    text.erase(at, 1 + below(20));
+                    break;
+                default:
+                    text.insert(at, 1 + below(3), bytes[below(bytes.size())]);
+            }
+        }
+        const support::LoggerFile file(text);
+        const logger::FileLook look = logger::lookAt(file.path(), support::someShelves());
+        core::LoggerMapping mapping = look.guess;
+        for (core::LoggerColumn& column : mapping.columns) column.station = support::tubNorth;
+        mapping.zone = "Europe/Berlin";
+        if (!look.isTable() || !core::faultsIn(mapping, look.top.form.names, support::someShelves()).empty()) continue;
+        const auto contents = logger::readLog(file.path(), look.top.form, mapping, support::loggersNow());
+        for (const core::LoggerDay& day : contents.days) EXPECT_EQ(core::faultInSamples(day), "") << "trial " << trial;
+        if (contents.faults.empty()) ++readWhole;
+        EXPECT_EQ(contents.days.empty(), !contents.faults.empty());
+    }
+    EXPECT_GT(readWhole, 300);
 }
 
 TEST(LogReader, StopsWhenItIsCalledOff) {
