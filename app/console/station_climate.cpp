@@ -108,8 +108,11 @@ int answerStationClimate(const std::string& file, const QuestionOptions& options
         err << filled(tr("There is no station %1 in %2."), {shown(name), file}) << '\n';
         return Refused;
     }
-    plot::ChartsQuestion question{
-        .station = station->id, .from = {}, .to = surroundings.clock(), .batch = {}, .stage = {}};
+    plot::ChartsQuestion question{.station = station->id,
+                                  .from = {},
+                                  .to = surroundings.clock() + std::chrono::seconds{1},
+                                  .batch = {},
+                                  .stage = {}};
     if (const auto& code = options.given("--batch")) {
         question.batch = logbook.batchWithCode(*code);
         const auto record = question.batch.isSet() ? logbook.batch(question.batch) : std::nullopt;

@@ -146,7 +146,8 @@ std::vector<core::LivedQuantity> livedThroughOf(const db::Logbook& logbook, cons
                                                 const core::Shelves& shelves, core::Date today, core::Moment now) {
     if (!record.batch.station.isSet()) return {};
     const core::Moment from = dayStart(record.batch.stuckOn);
-    const core::Moment until = std::min(now, dayStart(core::addDays(lastDayOf(record, today), 1)));
+    const core::Moment until =
+        std::min(now + std::chrono::seconds{1}, dayStart(core::addDays(lastDayOf(record, today), 1)));
     if (until <= from) return {};
     const core::StationClimate climate =
         core::climateFrom(measuredAt(logbook, record.batch.station, from, until), shelves.facts);

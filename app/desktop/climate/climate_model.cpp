@@ -110,7 +110,8 @@ void ClimateModel::readChoices() {
 }
 
 plot::ChartsQuestion ClimateModel::question() const {
-    const core::Moment now = workspace_.clock()();
+    // What was read this very moment is part of it.
+    const core::Moment now = workspace_.clock()() + std::chrono::seconds{1};
     plot::ChartsQuestion question{.station = station(), .from = {}, .to = now, .batch = {}, .stage = {}};
     if (const BandsChoice* bands = chosenOf(view_.band, view_.bands)) {
         question.batch = bands->batch;

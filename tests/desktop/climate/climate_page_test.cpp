@@ -97,7 +97,7 @@ TEST_F(Climate, ShowsEachQuantityWithItsNewestFigureItsAgeAndItsBand) {
     EXPECT_THAT(words("solution_ec"), HasSubstr("Solution EC: newest 0.40 mS/cm, 26 hours ago"));
     EXPECT_THAT(words("solution_ec"), HasSubstr("outside its band"));
     EXPECT_THAT(words("solution_ec"), HasSubstr("2 readings\ngood: up to 0.50 mS/cm (before roots, the trade's)"));
-    EXPECT_THAT(words("solution_ec"), HasSubstr("14 % of the time covered"));
+    EXPECT_THAT(words("solution_ec"), HasSubstr("14\u202f% of the time covered"));
     EXPECT_EQ(words("solution_ph"), "");
 }
 
