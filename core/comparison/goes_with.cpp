@@ -79,9 +79,11 @@ bool isToldBy(const std::vector<double>& column, std::span<const Feature> featur
 void addConditions(const ConditionsOnRecord& conditions, const Shelves& shelves, const Rows& rows, int horizonDay,
                    std::vector<Feature>& features, GoesWith& answer) {
     constexpr int fewestOnRecord = 10;
+    // More than other things need: they must not drown what was planned.
+    constexpr std::size_t batchesWithConditions = 3;
     const std::size_t batches = rows.batches.size();
     const auto hasRoomFor = [&](std::size_t more) {
-        return batches >= batchesAFeature * (features.size() + more + 1) &&
+        return batches >= batchesWithConditions * (features.size() + more + 1) &&
                stepsFor(batches, features.size() + more) <= mostSteps;
     };
     if (conditions.climates.empty()) return;

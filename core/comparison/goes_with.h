@@ -44,7 +44,7 @@ struct GoesWith {
 };
 
 /// Batches whose fate at the horizon is known, one row each. Of the conditions on record those are looked at that ten batches have and that
-/// these batches leave room for, beside everything else on record; the others are named in leftOut.
+/// leave three batches for each thing looked at, beside everything else on record; the others are named in leftOut.
 [[nodiscard]] GoesWith goesWithRooting(const Shelves& shelves, std::span<const BatchRecord* const> batches,
                                        int horizonDay, double level, const ConditionsOnRecord& conditions = {});
 
