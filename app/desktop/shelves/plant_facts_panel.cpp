@@ -14,7 +14,7 @@ namespace desktop {
 namespace {
 
 constexpr int plantSidesFrom = 110;  // average letters of width
-constexpr int shownLines = 11;
+constexpr int leastLines = 6;
 
 QLabel* plantText(const QString& name, const QString& text = {}) {
     auto* label = new QLabel(text);
@@ -30,7 +30,7 @@ QGridLayout* linesOf(const QFontMetrics& metrics) {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(metrics.height());
     grid->setVerticalSpacing(metrics.height() / 5);
-    grid->setColumnStretch(1, 3);
+    grid->setColumnStretch(1, 5);
     grid->setColumnStretch(2, 3);
     return grid;
 }
@@ -124,7 +124,7 @@ void PlantFactsPanel::showLines(QGridLayout& grid, const std::vector<report::Pla
 void PlantFactsPanel::fit() {
     const bool isWide = width() >= fontMetrics().averageCharWidth() * plantSidesFrom;
     sides_->setDirection(isWide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    setFixedHeight(fontMetrics().lineSpacing() * shownLines);
+    setMinimumHeight(fontMetrics().lineSpacing() * leastLines);
 }
 
 void PlantFactsPanel::resizeEvent(QResizeEvent* event) {

@@ -57,6 +57,14 @@ auto usesBy(ThingId core::Batch::*which) {
     return [which](const Workspace& workspace) { return usesOf(workspace.batchLines(), which); };
 }
 
+/// "protected, eaten"
+QString marksOf(const core::Plant& plant) {
+    QStringList marks;
+    if (plant.isProtected) marks << ShelfWords::tr("protected");
+    if (plant.isEdible) marks << ShelfWords::tr("eaten");
+    return marks.join(ShelfWords::tr(", ", "between marks of a plant"));
+}
+
 Shelf plants() {
     using core::Plant;
     Shelf shelf = describedShelf<Plant>(
@@ -67,14 +75,7 @@ Shelf plants() {
          column<Plant>(
              ShelfWords::tr("Days to root"), [](const Plant& plant) { return figure(plant.usualRootingDaysHigh); },
              ShelfLook::Figure),
-         column<Plant>(ShelfWords::tr("Eaten"),
-                       [](const Plant& plant) {
-                           return ShelfCell{.text = plant.isEdible ? ShelfWords::tr("eaten") : QString()};
-                       }),
-         column<Plant>(ShelfWords::tr("Protected"),
-                       [](const Plant& plant) {
-                           return ShelfCell{.text = plant.isProtected ? ShelfWords::tr("protected") : QString()};
-                       }),
+         column<Plant>(ShelfWords::tr("Marks"), [](const Plant& plant) { return ShelfCell{.text = marksOf(plant)}; }),
          scheduleColumn<Plant>(),
          column<Plant>(ShelfWords::tr("Note"), &Plant::note)});
     shelf.title = ShelfWords::tr("Plants");

@@ -35,11 +35,11 @@ void ShelfView::build() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(makeTop());
-    layout->addLayout(middle, 1);
+    layout->addLayout(middle, 3);
     layout->addWidget(fault_);
     if (shelf_.details) {
         details_ = shelf_.details(context_);
-        layout->addWidget(details_->widgetOfDetails());
+        layout->addWidget(details_->widgetOfDetails(), 2);
     }
     // The eye goes from the box at the top to the table and on to the buttons.
     const QList<QWidget*> inOrder{filter_, columnsButton_, table_,  emptyButton_, new_,
