@@ -118,7 +118,7 @@ TEST_F(Mixing, TakesOnlyWhatHasChangedOnAnotherDay) {
     }
     EXPECT_LE(keys, 10);
     EXPECT_EQ(words("mixTitle"), "Nutrient for 15 L at EC 0.6 mS/cm");
-    EXPECT_EQ(taken(0), "2.2 g");  // 1.2 g/L x 15 L x 0.3 / 2.4 = 2.25 g, halves away from nothing
+    EXPECT_EQ(taken(0), "2.3 g");  // 1.2 g/L x 15 L x 0.3 / 2.4 = 2.25 g, halves away from nothing
 }
 
 TEST_F(Mixing, RemembersTheWaterAndTheFeedForEveryQuestionAndUnit) {
