@@ -39,7 +39,7 @@ QString inventedLog(core::Date today) {
     QFile file(name);
     if (!file.open(QIODevice::WriteOnly)) return {};
     QTextStream text(&file);
-    text << "Logger;7041\nTime;Temperature (°C);Humidity (%);Dew point (°C)\n";
+    text << "Logger;7041\nTimestamp;Temperature (°C);Humidity (%);Dew point (°C)\n";
     constexpr int days = 10, rows = 1440, gapFrom = 700, gapUntil = 730, stepsOfADay = 144;
     const std::chrono::sys_seconds first = std::chrono::sys_days(core::addDays(today, -days));
     const QDateTime start = QDateTime::fromSecsSinceEpoch(first.time_since_epoch().count(), Qt::UTC);

@@ -20,14 +20,15 @@ TEST(PseudoLanguage, KeepsWhatTranslatorsHaveToKeep) {
     EXPECT_EQ(whole::plainWords("Šáṽé Tub, pH 7 of B260047K"), QStringList({"Tub", "pH", "of"}));
 }
 
-/// core speaks English whatever the window speaks: verdicts, cautions, refusals and reasons are its sentences. By the widgets that show them; with the one that names the file.
+/// core speaks English whatever the window speaks: verdicts, cautions, refusals and reasons are its sentences. By the widgets that show them;
+/// with the one that names the file, and the one that names time zones.
 bool isSaidByCore(const whole::ShownText& shown) {
     static const QStringList places{"batchCautions",    "batchInWords",     "comparisonCautions",  "comparisonInWords",
                                     "doseFigure1Words", "doseFigure2Words", "goesWithFigureWords", "horizonReason",
                                     "roundFault",       "powerAnswer",      "powerRestsOn",        "powerCurveView",
                                     "trialHowFar",      "trialNext",        "trialNotShown",       "trialAsks",
                                     "mixCautions",      "mixRemarks",       "mixWorkings",         "mixTable",
-                                    "logbookPlace"};
+                                    "logbookPlace",     "loggerZone"};
     return std::ranges::any_of(shown.within, [](const QString& name) { return places.contains(name); });
 }
 
@@ -42,6 +43,8 @@ QStringList sameEverywhere() {
                       "kg/L",
                       "CaCO3",
                       "Letter",
+                      "coir",  // typed
+                      "perlite",
                       "IBA",
                       "NAA",
                       "IAA",
@@ -51,7 +54,11 @@ QStringList sameEverywhere() {
                       "Shift",
                       "Left",
                       "Right",
-                      "Willow Lane.strikebook"};
+                      "Willow Lane.strikebook",
+                      "Timestamp",  // columns of a logger's file
+                      "Temperature (°C)",
+                      "Humidity (%)",
+                      "Dew point (°C)"};
     for (int month = 1; month <= 12; ++month)
         words << QLocale().monthName(month) << QLocale().monthName(month, QLocale::ShortFormat);
     return words;
