@@ -85,6 +85,7 @@ TEST(BatchSummarySheet, TellsWhatHappenedAroundTheBatch) {
     report::BatchEvents events;
     events.life.station = QStringLiteral("bench tray 2");
     events.life.until = core::addDays(record.batch.stuckOn, 28);
+    events.life.bands = plot::bandsOf(record, examples::smallShelves());
     for (const int day : {0, 14})
         for (const auto& [quantity, value] : {std::pair(core::Quantity::AirTemperature, 15.0 + day / 2.0),
                                               std::pair(core::Quantity::RelativeHumidity, 91.0)})

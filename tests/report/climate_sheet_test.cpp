@@ -39,8 +39,8 @@ TEST(LivedTable, HasARowForEachQuantityWithWhatItRestsOn) {
     ASSERT_EQ(table.rows.size(), 2U);
     EXPECT_EQ(table.headings.size(), table.aligned.size());
     EXPECT_EQ(table.rows[0].join(u'|').toStdString(),
-              "solution temperature, °C|22.0|–|–|23.0|22.0 to 25.0|4.5 h of 36 h|50 %|6");
-    EXPECT_EQ(table.rows[1].join(u'|').toStdString(), "solution pH|–|–|–|(6.0)|5.0 to 8.0|–|0 %|6");
+              "solution temperature, °C|22.0|–|–|23.0|22.0 to 25.0|4.5 h of 36 h|50\u202f%|6");
+    EXPECT_EQ(table.rows[1].join(u'|').toStdString(), "solution pH|–|–|–|(6.0)|5.0 to 8.0|–|0\u202f%|6");
 }
 
 TEST(LivedTable, FollowsTheGrowersUnits) {

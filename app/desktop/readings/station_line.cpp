@@ -155,8 +155,11 @@ void StationLine::goOn(QObject* from) {
         const auto place = static_cast<std::size_t>(found - fields_.begin());
         const std::size_t typed = spread(place);
         if (typed == 0) return;
-        for (std::size_t i = place; i < place + typed; ++i)
-            if (!confirm(*fields_[i])) return;
+        for (std::size_t i = place; i < place + typed; ++i) {
+            if (confirm(*fields_[i])) continue;
+            if (typed > 1) fields_[i]->line()->selectAll();  // what is typed next stands in its place
+            return;
+        }
         if (place + typed < fields_.size()) return fields_[place + typed]->line()->setFocus(Qt::TabFocusReason);
     }
     emit ended();

@@ -61,7 +61,7 @@ TEST_F(BatchConditionsPart, StandOnTheBatchsPrintToo) {
     open({20, 22, 24, 26, 26, 26, 26, 26});
     ASSERT_TRUE(pages::comesTrue([this] { return model_.view().summary != nullptr; }));
     const std::string text = report::plainText(*model_.sheet()).toStdString();
-    EXPECT_THAT(text, HasSubstr("What it lived through at Tub north"));
+    EXPECT_THAT(text, HasSubstr("WHAT IT LIVED THROUGH AT TUB NORTH"));
     EXPECT_THAT(text, HasSubstr("120 h of 168 h"));
     EXPECT_THAT(text, HasSubstr("nothing is filled in for gaps"));
 }
