@@ -74,6 +74,18 @@ Table elementTable(const core::SolutionElements& solution) {
     return table;
 }
 
+Table knownSolutionTable() {
+    Table table{.title = {},
+                .headings = {MixFeedWords::tr("solution"), MixFeedWords::tr("source")},
+                .aligned = {Align::Left, Align::Left},
+                .rows = {},
+                .mayBeShortened = true,
+                .restColumn = 1};
+    for (const core::KnownSolution& known : core::knownSolutions())
+        table.rows.push_back({QString::fromUtf8(known.name), QString::fromUtf8(known.source)});
+    return table;
+}
+
 }  // namespace
 
 QString sumsInText(const core::DisplayUnits& units) {
@@ -135,7 +147,7 @@ MixAnswer answerOf(const core::LearntNutrient& learnt, const core::DisplayUnits&
 MixAnswer answerOf(const core::SolutionElements& solution, const core::DisplayUnits& units) {
     MixAnswer answer{.kind = core::MixKind::Label,
                      .title = MixFeedWords::tr("What is in the solution"),
-                     .tables = {elementTable(solution), stageTable(units)},
+                     .tables = {elementTable(solution), knownSolutionTable(), stageTable(units)},
                      .notes = solution.notes,
                      .sumsIn = sumsInText(units)};
     QStringList amounts;
@@ -143,9 +155,6 @@ MixAnswer answerOf(const core::SolutionElements& solution, const core::DisplayUn
         amounts << MixFeedWords::tr("%1 %2", "N 25")
                        .arg(QString::fromStdString(element.symbol), plot::amountText(element.milligramsPerLitre));
     answer.results << MixFeedWords::tr("In mg/L: %1.").arg(amounts.join(MixFeedWords::tr(", ", "between elements")));
-    for (const core::KnownSolution& known : core::knownSolutions())
-        answer.results << MixFeedWords::tr("%1: %2", "a solution, whose it is")
-                              .arg(QString::fromUtf8(known.name), QString::fromUtf8(known.source));
     return answer;
 }
 
@@ -177,7 +186,7 @@ MixAnswer answerOf(const core::ToppedUpTub& tub, const core::DisplayUnits& units
         .tables = {stageTable(units)},
         .notes = tub.notes,
         .sumsIn = sumsInText(units),
-                     .litres = tub.water.measured};
+        .litres = tub.water.measured};
     answer.amounts.insert(answer.amounts.begin(),
                           {MixFeedWords::tr("water"), takeText(tub.water, units), workedOutText(tub.water, units)});
     return answer;

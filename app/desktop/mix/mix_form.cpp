@@ -36,6 +36,7 @@ MixForm::MixForm(const PageContext& context, const QString& question, QWidget* p
 QWidget* MixForm::addRow(Entry entry, QWidget* editor, QWidget* row) {
     entry.label = withoutMnemonic(entry.text.label);
     editor->setObjectName(QStringLiteral("mix_%1").arg(QLatin1String(entry.text.name)));
+    if (!entry.rows) editor->setAccessibleName(entry.label);  // its label stands outside its row
     auto* label = new QLabel(entry.text.label, this);
     label->setBuddy(editor);
     auto* fault = new FaultLabel(this);
@@ -208,7 +209,7 @@ QStringList MixForm::missing() const {
         if (!each.rows) continue;
         const std::vector<QStringList> all = each.rows->lines();
         const auto hasBlank = [](const QStringList& line) { return line.contains(QString()); };
-        if (all.empty() || std::ranges::any_of(all, hasBlank)) missing << each.label;
+        if (all.size() < each.text.leastLines || std::ranges::any_of(all, hasBlank)) missing << each.label;
     }
     return missing;
 }

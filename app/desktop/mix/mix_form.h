@@ -27,6 +27,7 @@ struct MixFieldText {
     QString after{};    // behind the field, where it has no unit of its own
     bool isShared{};    // remembered for all questions together: the grower's water, feed and tools
     bool mayBeBlank{};
+    std::size_t leastLines{1};  // of rows
 };
 
 struct MixOffer {

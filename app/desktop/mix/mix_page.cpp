@@ -112,6 +112,10 @@ void MixPage::changeEvent(QEvent* event) {
 }
 
 void MixPage::fitList() {
+    // High enough for a wet finger.
+    for (int row = 0; row < list_->count(); ++row)
+        list_->item(row)->setSizeHint(
+            {fontMetrics().horizontalAdvance(list_->item(row)->text()), fontMetrics().height() * 2});
     list_->setFixedWidth(list_->sizeHintForColumn(0) + fontMetrics().height() * 2);
 }
 

@@ -91,7 +91,7 @@ void askTitration(MixForm& form) {
                    {"diluted", PhQuestionWords::tr("1 mL made up &to"), "Dilution",
                     PhQuestionWords::tr("mL for the jug; 1: not thinned")},
                    1.0);
-    form.addRows({"steps", PhQuestionWords::tr("&Readings"), "Readings"},
+    form.addRows({.name = "steps", .label = PhQuestionWords::tr("&Readings"), .field = "Readings", .leastLines = 2},
                  {{.title = PhQuestionWords::tr("mL gone in altogether"),
                    .objectName = QStringLiteral("mixStep"),
                    .kind = RowsEdit::Kind::Number},

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -39,9 +40,16 @@ RowsEdit::RowsEdit(std::vector<Field> fields, const QString& addText, const QStr
 }
 
 void RowsEdit::setLines(const std::vector<QStringList>& lines) {
-    while (!lines_.empty()) takeAway(lines_.back().others.back());
-    for (const QStringList& line : lines) addLine(line);
-    if (lines.empty()) addLine(QStringList(static_cast<qsizetype>(fields_.size())));
+    // Lines that are there are written over: new ones would come last for Tab, after all that stands below.
+    const QSignalBlocker quiet(this);
+    while (lines_.size() > std::max<std::size_t>(lines.size(), 1)) takeAway(lines_.back().others.back());
+    if (lines_.empty()) addLine(QStringList(static_cast<qsizetype>(fields_.size())));
+    for (std::size_t number = 0; number < std::max<std::size_t>(lines.size(), 1); ++number) {
+        const QStringList texts = number < lines.size() ? lines[number] : QStringList();
+        if (number == lines_.size()) addLine(texts);
+        for (std::size_t field = 0; field < fields_.size(); ++field)
+            write(lines_[number].editors[field], texts.value(static_cast<qsizetype>(field)));
+    }
 }
 
 QWidget* RowsEdit::makeEditor(const Field& field, const QString& text) {
@@ -69,7 +77,7 @@ QWidget* RowsEdit::makeEditor(const Field& field, const QString& text) {
 void RowsEdit::addLine(const QStringList& texts) {
     Line line;
     const int row = nextRow_++;
-    QWidget* before = lines_.empty() ? stopBefore() : lines_.back().others.back();
+    QWidget* before = lines_.empty() ? nullptr : lines_.back().others.back();
     for (std::size_t number = 0; number < fields_.size(); ++number) {
         const int column = static_cast<int>(2 * number);
         QWidget* editor = makeEditor(fields_[number], texts.value(static_cast<qsizetype>(number)));
@@ -95,14 +103,6 @@ void RowsEdit::addLine(const QStringList& texts) {
     line.others.push_back(away);
     lines_.push_back(std::move(line));
     nameLines();
-}
-
-/// A first line may come when the form around it has long been made: it goes in before the button, not behind everything.
-QWidget* RowsEdit::stopBefore() const {
-    QWidget* before = add_->previousInFocusChain();
-    while (before != add_ && (before->focusPolicy() == Qt::NoFocus || isAncestorOf(before)))
-        before = before->previousInFocusChain();
-    return before == add_ ? nullptr : before;
 }
 
 void RowsEdit::takeAway(const QWidget* button) {
@@ -144,6 +144,11 @@ QString RowsEdit::textIn(const QWidget* editor) {
     if (const auto* box = qobject_cast<const QComboBox*>(editor)) return box->currentText();
     const auto* edit = qobject_cast<const QLineEdit*>(editor);
     return edit ? edit->text().simplified() : QString();
+}
+
+void RowsEdit::write(QWidget* editor, const QString& text) {
+    if (auto* box = qobject_cast<QComboBox*>(editor)) box->setCurrentIndex(std::max(0, box->findText(text)));
+    if (auto* edit = qobject_cast<QLineEdit*>(editor)) edit->setText(text);
 }
 
 std::vector<QStringList> RowsEdit::lines() const {

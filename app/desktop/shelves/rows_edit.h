@@ -46,8 +46,8 @@ class RowsEdit : public QWidget {
     QWidget* makeEditor(const Field& field, const QString& text);
     void takeAway(const QWidget* button);
     void nameLines();
-    [[nodiscard]] QWidget* stopBefore() const;  // where Tab comes from; nullptr: from nowhere
     [[nodiscard]] static QString textIn(const QWidget* editor);
+    static void write(QWidget* editor, const QString& text);
 
     std::vector<Field> fields_;
     QString lineText_;
