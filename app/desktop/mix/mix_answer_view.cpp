@@ -36,7 +36,7 @@ QWidget* tableToRead(const report::Table& table) {
     const int columns = static_cast<int>(table.headings.size());
     auto* title = mixWords({});
     title->setText(table.title);
-    title->setVisible(!table.title.isEmpty());
+    if (table.title.isEmpty()) title->hide();
     grid->addWidget(title, 0, 0, 1, columns);
     for (int column = 0; column < columns; ++column) {
         const bool isRight = table.aligned[static_cast<std::size_t>(column)] == report::Align::Right;
