@@ -34,6 +34,13 @@ Json rangeJson(const core::HowMany& howMany) {
             {"level", figure(howMany.question.level)}};
 }
 
+/// What one would stick who only divides.
+Json plainNumberJson(const core::HowMany& howMany) {
+    if (!howMany.stick || *howMany.stick == 0) return {};
+    const auto number = core::plainNumber(howMany.question.wanted, howMany.expectedPlants / *howMany.stick);
+    return number ? Json(*number) : Json();
+}
+
 Json whenJson(const core::When& when) {
     Json days = Json::array();
     for (const core::PlanDay& day : when.days)
@@ -71,6 +78,7 @@ Json jsonOf(const StickAnswer& answer) {
                  {"achieved", figure(howMany.achieved)},
                  {"expected_plants", howMany.stick ? figure(howMany.expectedPlants) : Json()},
                  {"expected_range", rangeJson(howMany)},
+                 {"plain_number", plainNumberJson(howMany)},
                  {"tray", hasTrays ? Json(question.traySize) : Json()},
                  {"with_a_tray_more", nullptr},
                  {"curve", curveJson(howMany)},

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "app/plot/number_text.h"
+#include "core/due/first_look.h"
 
 namespace report {
 
@@ -52,6 +53,12 @@ QString daysFigure(const core::PlantReference& reference) {
             break;
     }
     return figure;
+}
+
+QString firstLookFigure(const core::ReferenceRange& days) {
+    if (!days.low) return unknownText();
+    const auto day = core::usualFirstLook(*days.low);
+    return day ? InPlantFacts::tr("from %1 on", "day 11").arg(plot::dayText(*day)) : unknownText();
 }
 
 QString strikeFigure(const core::ReferenceRange& strike) {
@@ -104,6 +111,8 @@ void addPrinted(const core::PlantReference& reference, PlantWords& words) {
         {InPlantFacts::tr("season"), factText(reference.season), practiceText()},
         {InPlantFacts::tr("auxin"), auxinFigure(reference.auxin), howKnownText(reference.auxin)},
         {InPlantFacts::tr("days to root"), daysFigure(reference), howKnownText(reference.days)},
+        {InPlantFacts::tr("first look"), firstLookFigure(reference.days),
+         reference.days.low ? InPlantFacts::tr("half of the low figure: common practice, no source") : unknownText()},
         {InPlantFacts::tr("strike rate"), strikeFigure(reference.strike), howKnownText(reference.strike)},
         {InPlantFacts::tr("in aerated or sprayed water"), waterFigure(reference.water), waterSource(reference)}};
     for (const core::ReferenceSource& source : core::referenceSources())

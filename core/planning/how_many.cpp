@@ -80,6 +80,15 @@ Refusals faultsIn(const HowManyQuestion& question) {
     return faults;
 }
 
+Result<int> plainNumber(int wanted, double share) {
+    Refusals faults;
+    collect(faults, faultInWhole("Plants wanted", wanted, 1, mostWanted));
+    if (!(share > 0 && share <= 1)) faults.push_back(outOfRange("Share", figureText(share), "more than 0 and up to 1"));
+    if (!faults.empty()) return refused(std::move(faults));
+    constexpr double rounding = 1e-9;  // 20 / 0.8 is 25
+    return static_cast<int>(std::ceil(wanted / share - rounding));
+}
+
 std::string howManyInWords(const HowMany& answer) {
     const HowManyQuestion& question = answer.question;
     const std::string wanted = counted(question.wanted, "plant", "plants");

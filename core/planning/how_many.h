@@ -50,6 +50,9 @@ inline constexpr int mostWanted = 10'000;
 /// Exact: stats::countForPastBatches(). 24 wanted take some 30 ms with the curve, 100 some 150, 500 a few seconds: away from the window's thread.
 [[nodiscard]] Result<HowMany> howManyToStick(const HowManyQuestion& question, const PastRecords& records);
 
+/// What a plain division says, wanted / share rounded up: enough about half the time only. wanted 1 to 10 000, share above 0 and up to 1.
+[[nodiscard]] Result<int> plainNumber(int wanted, double share);
+
 /// answerInWords of an answer that was come by otherwise.
 [[nodiscard]] std::string howManyInWords(const HowMany& answer);
 

@@ -110,7 +110,10 @@ TEST(HowMany, SaysItInWords) {
     EXPECT_THAT(answer.answerInWords, HasSubstr("90 in 100"));
     EXPECT_THAT(answer.answerInWords, HasSubstr("90 of 100 live on after potting"));
     EXPECT_THAT(answer.trayMoreInWords, HasSubstr("One tray of 20 more, " + std::to_string(*answer.stick + 20)));
-    EXPECT_THAT(answer.recordsInWords, HasSubstr("36 of 60 rooted, in 3 batches."));
+    EXPECT_THAT(
+        answer.recordsInWords,
+        HasSubstr(
+            "36 of 60 rooted, in 3 batches; 36 to 79 of 100 fits (95 % interval, with the spread between batches)."));
     EXPECT_EQ(answer.warning, "");
     EXPECT_THAT(howMany({.wanted = 1}, core::pastRecordsOf(threeBatches())).answerInWords, HasSubstr("for 1 plant:"));
 }
