@@ -42,8 +42,8 @@ core::BatchRecord watchedWell() {
 TEST_F(PlantPanel, HasWhatIsPrintedWithHowItIsKnownBesideOnesOwn) {
     lookAt("Lavandula angustifolia", {watchedWell(), support::aBatch().stuck(10)});
     EXPECT_TRUE(text("plantFactsHeading").contains("lavender"));
-    EXPECT_EQ(text("plantPrinted_4"), "80 to 90 of 100 stuck");
-    EXPECT_EQ(text("plantPrintedSource_4"), "read in KREM");
+    EXPECT_EQ(text("plantPrinted_5"), "80 to 90 of 100 stuck");
+    EXPECT_EQ(text("plantPrintedSource_5"), "read in KREM");
     EXPECT_EQ(text("plantPrintedSource_3"), "common practice, no source");
     EXPECT_TRUE(text("plantFactsCitations").contains("KREM: "));
     EXPECT_EQ(text("plantOwn_0"), "2 batches, 34 cuttings");
@@ -55,7 +55,7 @@ TEST_F(PlantPanel, HasWhatIsPrintedWithHowItIsKnownBesideOnesOwn) {
 
 TEST_F(PlantPanel, LeavesUnknownWhatIsUnknown) {
     lookAt("Laurus nobilis", {});
-    EXPECT_EQ(text("plantPrinted_4"), "unknown");
+    EXPECT_EQ(text("plantPrinted_5"), "unknown");
     EXPECT_TRUE(text("plantPrintedSource_3").contains("from memory of DIRR"));
     EXPECT_EQ(text("plantOwn_0"), "0 batches, 0 cuttings");
     EXPECT_EQ(text("plantOwn_1"), "unknown");

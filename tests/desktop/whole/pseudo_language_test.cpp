@@ -23,12 +23,12 @@ TEST(PseudoLanguage, KeepsWhatTranslatorsHaveToKeep) {
 /// core speaks English whatever the window speaks: verdicts, cautions, refusals and reasons are its sentences. By the widgets that show them;
 /// with the one that names the file, and the one that names time zones.
 bool isSaidByCore(const whole::ShownText& shown) {
-    static const QStringList places{"batchCautions",    "batchInWords",     "comparisonCautions",  "comparisonInWords",
-                                    "doseFigure1Words", "doseFigure2Words", "goesWithFigureWords", "horizonReason",
-                                    "roundFault",       "powerAnswer",      "powerRestsOn",        "powerCurveView",
-                                    "trialHowFar",      "trialNext",        "trialNotShown",       "trialAsks",
-                                    "mixCautions",      "mixRemarks",       "mixWorkings",         "mixTable",
-                                    "logbookPlace",     "loggerZone"};
+    static const QStringList places{
+        "batchCautions",    "batchInWords",        "comparisonCautions", "comparisonInWords", "doseFigure1Words",
+        "doseFigure2Words", "goesWithFigureWords", "horizonReason",      "roundFault",        "powerAnswer",
+        "powerRestsOn",     "powerCurveView",      "trialHowFar",        "trialNext",         "trialNotShown",
+        "trialAsks",        "mixCautions",         "mixRemarks",         "mixWorkings",       "mixTable",
+        "logbookPlace",     "loggerZone",          "cautionStrip",       "plantRead",         "plantFactsPlannedBy"};
     return std::ranges::any_of(shown.within, [](const QString& name) { return places.contains(name); });
 }
 
