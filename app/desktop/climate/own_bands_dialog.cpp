@@ -78,6 +78,9 @@ void OwnBandsDialog::build() {
     layout->addWidget(table_, 1);
     layout->addWidget(fault_);
     layout->addWidget(buttons);
+    setTabOrder(plant_, table_);
+    setTabOrder(table_, remove);
+    setTabOrder(remove, buttons->button(QDialogButtonBox::Close));
     const int em = fontMetrics().height();
     resize(QSize(em * 62, em * 36).boundedTo(screen()->availableSize() * 9 / 10));
     table_->setFocus();

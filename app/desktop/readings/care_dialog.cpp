@@ -77,6 +77,7 @@ void CareDialog::build() {
     auto* form = new QFormLayout(this);
     form->addRow(tr("&What"), kind_);
     form->addRow(volumeLabel_, volumeRow_);
+    volumeLabel_->setBuddy(volume_);  // not the row, which the form takes for it
     form->addRow(QString(), volumeFault_);
     form->addRow(tr("&Done at"), at_);
     form->addRow(QString(), atFault_);
