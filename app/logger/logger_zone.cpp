@@ -38,10 +38,11 @@ std::string offsetText(int secondsAhead) {
 
 std::optional<LoggerZone> LoggerZone::from(const std::string& name) {
     if (name == "UTC") return LoggerZone(name, QTimeZone(0));
-    if (name == "here") return from(here());
+    if (name == "here" || (!name.empty() && name == here())) return LoggerZone(here(), QTimeZone::systemTimeZone());
     if (const auto offset = offsetFrom(name)) return LoggerZone(offsetText(*offset), QTimeZone(*offset));
     const QByteArray id = QByteArray::fromStdString(name);
-    if (!QTimeZone::isTimeZoneIdAvailable(id)) return {};
+    // Qt lists the zones of places only; those by their distance from Greenwich, as Etc/UTC, are there all the same.
+    if (!QTimeZone::isTimeZoneIdAvailable(id) && !name.starts_with("Etc/")) return {};
     QTimeZone zone(id);
     if (!zone.isValid()) return {};
     return LoggerZone(name, std::move(zone));

@@ -117,8 +117,11 @@ TEST(LoggerZone, KnowsNamesOffsetsAndThisPlace) {
     EXPECT_EQ(logger::LoggerZone::from("+05:30")->at(19'800).first, 0);
     EXPECT_EQ(logger::LoggerZone::from("UTC-03:00")->name(), "UTC-03:00");
     EXPECT_TRUE(logger::LoggerZone::from("here"));
+    EXPECT_EQ(logger::LoggerZone::from("Etc/UTC")->at(1000).first, 1000);
+    EXPECT_EQ(logger::LoggerZone::from("Etc/GMT+3")->at(0).first, 3 * 3600);  // by POSIX's sign: behind UTC
     for (const char* name : {"", "Mars/Olympus", "+25:00", "+2", "CEST?", "UTC+"})
         EXPECT_FALSE(logger::LoggerZone::from(name)) << name;
+    for (const char* name : {"Nonsense", "Etc/Nonsense"}) EXPECT_FALSE(logger::LoggerZone::from(name)) << name;
 }
 
 TEST(LoggerZone, AgreesWithItsOwnSlowWayThroughAWholeYear) {
