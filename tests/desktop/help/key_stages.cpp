@@ -122,6 +122,11 @@ QWidget* note(MainWindow& window) {
     return edit;
 }
 
+QWidget* plans(MainWindow& window) {
+    window.goTo({.page = "plan"});
+    return focused(view(window, "planTable"));
+}
+
 QWidget* shelf(MainWindow& window) {
     window.goTo({.page = {}, .kind = desktop::Place::Kind::Shelf, .id = 0});
     return focused(view(window, "shelfTable"));
@@ -184,6 +189,7 @@ const std::map<QString, Stage>& stages() {
         {"A batch: timeline", timeline},
         {"A batch: photos", photos},
         {"A batch: note", note},
+        {"Plan", plans},
         {"Shelves", shelf},
         {"Round of checks", [](MainWindow& window) { return inScene(window, desktop::task::round, "roundTable"); }},
         {"New session", sessionRows},
