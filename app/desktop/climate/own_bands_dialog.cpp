@@ -65,6 +65,12 @@ void OwnBandsDialog::build() {
     table_->resizeColumnsToContents();
     table_->setColumnWidth(OwnBandsModel::Note, fontMetrics().averageCharWidth() * 16);
     table_->setCurrentIndex(model_->index(0, OwnBandsModel::Low));
+    // Before the buttons are made: else Tab leaves out one of them.
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(hint);
+    layout->addLayout(top);
+    layout->addWidget(table_, 1);
+    layout->addWidget(fault_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     auto* remove = buttons->addButton(tr("&Trade's band again"), QDialogButtonBox::ActionRole);
     remove->setObjectName(QStringLiteral("ownBandsRemove"));
@@ -72,15 +78,7 @@ void OwnBandsDialog::build() {
     for (QAbstractButton* button : buttons->buttons()) static_cast<QPushButton*>(button)->setAutoDefault(false);
     connect(remove, &QPushButton::clicked, this, &OwnBandsDialog::removeChosen);
     connect(buttons, &QDialogButtonBox::rejected, this, &OwnBandsDialog::reject);
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(hint);
-    layout->addLayout(top);
-    layout->addWidget(table_, 1);
-    layout->addWidget(fault_);
     layout->addWidget(buttons);
-    setTabOrder(plant_, table_);
-    setTabOrder(table_, remove);
-    setTabOrder(remove, buttons->button(QDialogButtonBox::Close));
     const int em = fontMetrics().height();
     resize(QSize(em * 62, em * 36).boundedTo(screen()->availableSize() * 9 / 10));
     table_->setFocus();

@@ -58,6 +58,7 @@ void CareDialog::build() {
     note_->setObjectName(QStringLiteral("careNote"));
     note_->setToolTip(tr("What it was: rainwater, half-strength feed"));
     volume_->setObjectName(QStringLiteral("careVolume"));
+    volume_->setAccessibleName(tr("How much"));
     volume_->setAlignment(Qt::AlignRight);
     volume_->setMaxLength(12);
     volume_->setFixedWidth(fontMetrics().averageCharWidth() * 12);
