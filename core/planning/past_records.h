@@ -31,8 +31,9 @@ struct PastRecords {
     std::vector<BatchCount> batches;  // watched to the horizon or to the end, in order of sticking
     int rooted{}, assessed{};         // over them
     double level{0.95};               // of ownLimits
-    std::optional<Limits> ownLimits;  // of the mean strike rate by own records alone, with the spread between batches; absent: none
-    int leftOut{};                    // cuttings whose fate at the horizon is not known
+    std::optional<Limits>
+        ownLimits;  // of the mean strike rate by own records alone, with the spread between batches; absent: none
+    int leftOut{};  // cuttings whose fate at the horizon is not known
     const PlantReference* reference{};
     std::optional<Limits> band;  // of the strike rate, from the reference table; absent: unknown
     double ownWeight{};    // 0 to 1: the part of the expected rate that own records decide; the rest is the band's

@@ -139,8 +139,7 @@ core::BatchLine batchLineFrom(const Query& row) {
 int runBatch(Connection& connection, const char* sql, const core::Batch& batch) {
     return connection.run(sql, batch.id, batch.code, batch.session, batch.plant, batch.stockPlant, batch.method,
                           batch.station, batch.medium, batch.treatment, batch.cuttingKind, batch.stuck, batch.trial,
-                          batch.block, batch.closedOn, batch.closeReason, batch.note, batch.positions,
-                          batch.licence);
+                          batch.block, batch.closedOn, batch.closeReason, batch.note, batch.positions, batch.licence);
 }
 
 }  // namespace

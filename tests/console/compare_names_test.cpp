@@ -79,7 +79,8 @@ TEST_F(CompareDemo, KeepsItsPromiseOfTheNewerNames) {
                      "best_dose", "best_rate", "best_dose_as_counted", "best_dose_with_spread", "in_words"});
         expectNames(series["points"][0], {"dose", "batches", "rooted", "assessed", "rate", "as_counted"});
     }
-    expectNames(json["goes_with"], {"associations", "cannot_be_told", "left_out", "dispersion", "batches", "cuttings", "in_words"});
+    expectNames(json["goes_with"],
+                {"associations", "cannot_be_told", "left_out", "dispersion", "batches", "cuttings", "in_words"});
     for (const nlohmann::json& each : json["goes_with"]["associations"])
         expectNames(each, {"name", "batches", "odds_ratio", "as_counted", "with_spread", "p_as_counted",
                            "p_with_spread", "p_holm"});

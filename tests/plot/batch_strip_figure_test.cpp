@@ -63,9 +63,9 @@ TEST(BatchStripFigure, SaysWhatWasOutsideItsBand) {
 
 TEST(BatchStripFigure, DrawsEachQuantityWithItsUnitItsBandAndHowOftenItWasRead) {
     const QStringList texts = examples::drawnTexts(*strip(warmLife()));
-    for (const char* text :
-         {"solution EC, mS/cm; 8 readings", "good: up to 0.50, then 0.50 to 1.00", "solution temperature, °C; 8 readings",
-          "good: 18.0 to 24.0", "topped up", "solution changed", "photos", "32.0 °C"})
+    for (const char* text : {"solution EC, mS/cm; 8 readings", "good: up to 0.50, then 0.50 to 1.00",
+                             "solution temperature, °C; 8 readings", "good: 18.0 to 24.0", "topped up",
+                             "solution changed", "photos", "32.0 °C"})
         EXPECT_TRUE(texts.contains(QString::fromUtf8(text))) << text << "\n" << texts.join(u'\n').toStdString();
 }
 

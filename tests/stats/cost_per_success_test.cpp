@@ -7,6 +7,7 @@
 
 #include "stats/two_proportions/probability_of_superiority.h"
 #include "tests/stats/drawn_rates.h"
+#include "tests/support/accuracy_ledger.h"
 
 namespace {
 
@@ -16,7 +17,10 @@ TEST(ChanceCheaper, IsTheProbabilityOfTheBetterRateWhereTrialsCostTheSame) {
     for (const int successes : {3, 9, 15, 20}) {
         const double got = stats::chanceCheaper({.perTrial = 0.6, .rates = ratesOf(successes, 20)},
                                                 {.perTrial = 0.6, .rates = ratesOf(11, 24)});
-        EXPECT_NEAR(got, stats::probabilityOfSuperiority({successes, 20, 11, 24}), 1e-4) << successes << " of 20";
+        const double want = stats::probabilityOfSuperiority({successes, 20, 11, 24});
+        EXPECT_NEAR(got, want, 1e-4) << successes << " of 20";
+        support::prove({"chanceCheaper", "trials that cost the same", "probabilityOfSuperiority(), by quadrature"}, got,
+                       want);
     }
 }
 

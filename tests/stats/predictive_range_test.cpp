@@ -11,6 +11,7 @@
 
 #include "stats/numeric/seeded_random.h"
 #include "stats/planning/predictive_count.h"
+#include "tests/support/accuracy_ledger.h"
 
 namespace {
 
@@ -50,6 +51,8 @@ TEST(RangeForKnownRate, IsFoundByAddingUpInAThousandRandomCases) {
         const double rate = 0.02 + 0.96 * random.uniform(), level = 0.5 + 0.49 * random.uniform();
         ASSERT_EQ(stats::rangeForKnownRate(count, rate, level), rangeByAdding(count, rate, level))
             << count << " at " << rate << ", level " << level;
+        support::prove({"rangeForKnownRate", "a thousand random cases, lower end", "adding up the binomial"},
+                       stats::rangeForKnownRate(count, rate, level).low, rangeByAdding(count, rate, level).low);
     }
 }
 
@@ -60,7 +63,10 @@ TEST(RangeForKnownRate, IsThatNumberWhereNothingIsLeftToChance) {
 }
 
 TEST(RangeForPastRecords, ComesNearTheKnownRatesWhenTheRecordsAreMany) {
-    EXPECT_EQ(stats::rangeForPastRecords(40, 600'000, 1'000'000, 0.95), stats::rangeForKnownRate(40, 0.6, 0.95));
+    const stats::CountRange many = stats::rangeForPastRecords(40, 600'000, 1'000'000, 0.95);
+    EXPECT_EQ(many, stats::rangeForKnownRate(40, 0.6, 0.95));
+    support::prove({"rangeForPastRecords", "a million trials, upper end", "the range of the known rate"}, many.high,
+                   stats::rangeForKnownRate(40, 0.6, 0.95).high);
     const stats::CountRange few = stats::rangeForPastRecords(40, 6, 10, 0.95);
     const stats::CountRange known = stats::rangeForKnownRate(40, 0.6, 0.95);
     EXPECT_LT(few.low, known.low);
@@ -91,9 +97,13 @@ TEST(RangeForPastBatches, LeavesOutNoMoreThanItsTailsByTheChancesOfCounts) {
 }
 
 TEST(RangeForPastBatches, IsThatOfTheSumsWhenTraysDoNotDiffer) {
-    for (const int count : {10, 43, 120})
-        EXPECT_EQ(stats::rangeForPastBatches(count, threeTrays(0), 20, 0.95),
-                  stats::rangeForPastRecords(count, 36, 60, 0.95));
+    for (const int count : {10, 43, 120}) {
+        const stats::CountRange got = stats::rangeForPastBatches(count, threeTrays(0), 20, 0.95);
+        const stats::CountRange want = stats::rangeForPastRecords(count, 36, 60, 0.95);
+        EXPECT_EQ(got, want);
+        support::prove({"rangeForPastBatches", "trays that do not differ, lower end", "rangeForPastRecords()"}, got.low,
+                       want.low);
+    }
 }
 
 TEST(RangeForPastBatches, IsWiderTheMoreTraysDifferTheLargerTheyAreAndTheSurerItIs) {

@@ -170,8 +170,8 @@ std::shared_ptr<const report::Sheet> BatchPageModel::sheet() const {
 const report::BatchEvents& BatchPageModel::printedEvents() const {
     // The window asks for the sheet whenever something changes: the photos are read once.
     if (!printed_)
-        printed_ = std::make_shared<const report::BatchEvents>(
-            report::batchEventsOf(workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today(), now()));
+        printed_ = std::make_shared<const report::BatchEvents>(report::batchEventsOf(
+            workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today(), now()));
     return *printed_;
 }
 

@@ -278,7 +278,14 @@ TEST_P(MixingArithmetic, GivesTheReferenceValue) {
 INSTANTIATE_TEST_SUITE_P(Horticulture, MixingArithmetic, testing::ValuesIn(support::horticultureChecks(mixFunctions())),
                          support::nameOfCheck);
 
-TEST(HorticultureChecks, AreAllLookedAtHereOrWithTheClimate) {
+TEST(HorticultureChecks, AreAllLookedAtHereOrWithTheClimateOrTheRecords) {
+    // ../records_reference_test.cpp
+    const std::set<std::string> records{"wilson_95",         "clopper_pearson_95",
+                                        "cuttings_to_stick", "cuttings_per_treatment_80pct_power",
+                                        "start_for_finish",  "energy_kWh",
+                                        "batch_cost",        "unit_cost",
+                                        "break_even_strike", "capital_per_batch_zero_batches",
+                                        "latest_stick_date", "first_check_date"};
     const std::set<std::string> climate{"saturation_vapour_pressure_kPa",
                                         "vpd_air_kPa",
                                         "vpd_leaf_kPa",
@@ -294,7 +301,8 @@ TEST(HorticultureChecks, AreAllLookedAtHereOrWithTheClimate) {
                                         "ec_from_ppm"};
     for (const json& check : support::horticulture().at("checks")) {
         const std::string function = check.at("function");
-        EXPECT_TRUE(climate.contains(function) || mixAnswers().contains(function)) << function;
+        EXPECT_TRUE(climate.contains(function) || records.contains(function) || mixAnswers().contains(function))
+            << function;
     }
 }
 

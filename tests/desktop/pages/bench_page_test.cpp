@@ -109,7 +109,8 @@ TEST_F(Bench, JudgesAgainWhenACheckIsWrittenDownAndTakenBack) {
 TEST_F(Bench, PointsOutAFreshReadingOutsideItsBandWithTheBand) {
     put({support::aBatch()}, {acidityOfTub(7.4, 1)});
     ASSERT_EQ(attention().model()->rowCount(), 1);
-    EXPECT_EQ(why(0), QStringLiteral("solution pH 7.4, 27 hours ago; before roots: good at pH 5.6 to 6.2 (the trade's)"));
+    EXPECT_EQ(why(0),
+              QStringLiteral("solution pH 7.4, 27 hours ago; before roots: good at pH 5.6 to 6.2 (the trade's)"));
     const QSignalSpy wanted(page_.get(), &desktop::Page::placeWanted);
     emit attention().activated(attention().model()->index(0, 0));
     ASSERT_EQ(wanted.size(), 1);
