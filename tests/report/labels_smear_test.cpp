@@ -226,6 +226,10 @@ std::pair<int, int> readSmeared(const LabelStock& stock, int dotsAnInch, Smear k
     return {read, count};
 }
 
+std::size_t symbolsOn(const LabelStock& stock) {
+    return report::codesOn(QStringLiteral("B260047K"), stock.label).places.size();
+}
+
 /// With no more labels of a sheet unread than `mayMiss` of its stock.
 void expectRead(int dotsAnInch, Smear kind, const std::function<int(const LabelStock&)>& mayMiss,
                 std::size_t fewestSymbols = 1) {
@@ -235,10 +239,6 @@ void expectRead(int dotsAnInch, Smear kind, const std::function<int(const LabelS
         EXPECT_GE(read, count - mayMiss(stock)) << stock.word.toStdString();
         testing::Test::RecordProperty(stock.word.toStdString(), std::to_string(read) + " of " + std::to_string(count));
     }
-}
-
-std::size_t symbolsOn(const LabelStock& stock) {
-    return report::codesOn(QStringLiteral("B260047K"), stock.label).places.size();
 }
 
 // Measured with these seeds and all of a sheet, 300 and 203 dots an inch: of labels with six symbols all are read, with five 17 and 20 of 20,
