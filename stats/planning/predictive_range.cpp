@@ -98,10 +98,10 @@ CountRange normalRange(int count, const std::vector<RatePoint>& points, int tray
 /// Calls `answerWith` with ever finer steps until `isStill`.
 template <class Answer, class AnswerWith, class IsStill>
 Answer settled(const AnswerWith& answerWith, const IsStill& isStill) {
-    constexpr int fewestAngles = 24, mostAngles = 3072;
-    int angles = fewestAngles;
+    constexpr int fewestSteps = 24, mostSteps = 3072;
+    int angles = fewestSteps;
     Answer answer = answerWith(angles);
-    while (angles < mostAngles) {
+    while (angles < mostSteps) {
         Answer finer = answerWith(angles *= 2);
         const bool isEnough = isStill(answer, finer);
         answer = std::move(finer);
@@ -111,9 +111,9 @@ Answer settled(const AnswerWith& answerWith, const IsStill& isStill) {
 }
 
 bool hardlyMoved(const std::vector<double>& before, const std::vector<double>& now) {
-    constexpr double stillChance = 1e-5;
+    constexpr double stillLimit = 1e-5;
     for (std::size_t k = 0; k < now.size(); ++k)
-        if (std::abs(now[k] - before[k]) >= stillChance) return false;
+        if (std::abs(now[k] - before[k]) >= stillLimit) return false;
     return true;
 }
 
