@@ -26,11 +26,18 @@ QList<QDialog*> dialogsInSight() {
     return dialogs;
 }
 
+/// Also across windows, where QWidget::isAncestorOf() ends; that is true of a widget and itself, too.
+bool standsOver(const QDialog* one, const QDialog* other) {
+    const QWidget* above = one->parentWidget();
+    while (above != nullptr && above != other) above = above->parentWidget();
+    return above != nullptr;
+}
+
 /// One that no other stands over.
 QDialog* innermost() {
     const QList<QDialog*> dialogs = dialogsInSight();
     const auto found = std::ranges::find_if(dialogs, [&](const QDialog* dialog) {
-        return std::ranges::none_of(dialogs, [&](const QDialog* each) { return dialog->isAncestorOf(each); });
+        return std::ranges::none_of(dialogs, [&](const QDialog* each) { return standsOver(each, dialog); });
     });
     return found == dialogs.end() ? nullptr : *found;
 }
