@@ -93,15 +93,23 @@ Refusals faultsIn(const Photo& photo, const ImageBytes& image, const Batch& batc
     return faults;
 }
 
-Refusals faultsIn(const Expense& expense, const Batch& batch, Date today) {
+Refusals faultsIn(const Expense& expense, Date today) {
     constexpr std::int64_t most = 100'000'000'000;  // hundredths
     Refusals faults;
     put(faults, faultInDay("Spent on", expense.spentOn, today));
     put(faults, faultInName("What for", expense.what));
-    if (expense.hundredths < 0 || expense.hundredths > most)
-        faults.push_back({"Amount", figureText(static_cast<double>(expense.hundredths) / 100), "0 to 1000000000",
-                          "Amount is " + figureText(static_cast<double>(expense.hundredths) / 100) + " for " +
-                              batch.code + "; 0 to 1000000000 is allowed."});
+    if (expense.hundredths < 0 || expense.hundredths > most) {
+        const std::string amount = figureText(static_cast<double>(expense.hundredths) / 100);
+        faults.push_back({"Amount", amount, "0 to 1000000000",
+                          "Amount is " + amount + " for " + quotable(expense.what) + "; 0 to 1000000000 is allowed."});
+    }
+    if (expense.minutes && !(*expense.minutes > 0 && *expense.minutes <= mostMinutes))
+        faults.push_back(
+            {"Minutes", figureText(*expense.minutes), "more than 0 and up to 100000",
+             "Minutes is " + figureText(*expense.minutes) + "; more than 0 and up to 100000 is allowed, or none."});
+    if (expense.batch.isSet() == expense.session.isSet())
+        faults.push_back({"Belongs to", expense.batch.isSet() ? "a batch and a session" : "nothing",
+                          "one batch or one session", "An expense belongs to one batch or to one session."});
     return faults;
 }
 

@@ -16,6 +16,7 @@ namespace core {
 [[nodiscard]] Refusals faultsIn(const Care& care, const Shelves& shelves, Moment now);
 /// `batch` is the one it names.
 [[nodiscard]] Refusals faultsIn(const Photo& photo, const ImageBytes& image, const Batch& batch, Date today);
-[[nodiscard]] Refusals faultsIn(const Expense& expense, const Batch& batch, Date today);
+/// Whether its batch or session is there is the caller's to know.
+[[nodiscard]] Refusals faultsIn(const Expense& expense, Date today);
 
 }  // namespace core

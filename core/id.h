@@ -38,6 +38,9 @@ using PlanId = Id<struct Plan>;
 using KeptMixId = Id<struct KeptMix>;
 using OwnBandId = Id<struct OwnBand>;
 using LoggerFormatId = Id<struct LoggerFormat>;
+using PriceId = Id<struct Price>;
+using LotId = Id<struct Lot>;
+using PottingId = Id<struct Potting>;
 
 }  // namespace core
 

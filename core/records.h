@@ -12,6 +12,7 @@
 #include "core/batch/cutting_kind.h"
 #include "core/batch/loss_cause.h"
 #include "core/batch/photo.h"
+#include "core/batch/potting.h"
 #include "core/batch/session.h"
 #include "core/batch/tally.h"
 #include "core/care/care.h"
@@ -23,11 +24,13 @@
 #include "core/medium/medium.h"
 #include "core/mixing/kept_mix.h"
 #include "core/money/expense.h"
+#include "core/money/price.h"
 #include "core/planning/plan.h"
 #include "core/plants/plant.h"
 #include "core/plants/stock_plant.h"
 #include "core/station/method.h"
 #include "core/station/station.h"
+#include "core/treatment/lot.h"
 #include "core/treatment/treatment.h"
 #include "core/trial/trial.h"
 #include "core/units/display_units.h"
@@ -70,6 +73,8 @@ struct Shelves {
     std::vector<CheckSchedule> checkSchedules{};
     std::vector<Plan> plans{};
     std::vector<OwnBand> ownBands{};
+    std::vector<Price> prices{};  // by kind, name and first day
+    std::vector<Lot> lots{};      // by first day
 
     bool operator==(const Shelves&) const = default;
 };
@@ -101,6 +106,7 @@ struct Records {
     std::vector<KeptMix> mixes{};
     std::vector<LoggerDay> loggerDays{};  // by station, quantity and day
     std::vector<LoggerFormat> loggerFormats{};
+    std::vector<Potting> pottings{};
 };
 
 /// The thing with this id, or nullptr. Works on every list above whose members have an id.

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
-// Money that went into one batch: a lot of hormone, a bag of medium. What is shared between batches is not in here.
+// Money and time that went into one batch or one session: a lot of hormone, a bag of medium, an afternoon. What many share is a price:
+// price.h.
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 
 #include "core/id.h"
@@ -12,12 +14,16 @@ namespace core {
 
 struct Expense {
     ExpenseId id{};
-    BatchId batch{};
+    BatchId batch{};  // one of the two
     Date spentOn{};
     std::string what{};
-    std::int64_t hundredths{};  // of the logbook's currency, >= 0
+    std::int64_t hundredths{};        // of the logbook's currency, >= 0
+    SessionId session{};              // its batches share it by cuttings
+    std::optional<double> minutes{};  // of work; a session that has any takes no usual minutes per session beside them
 
     bool operator==(const Expense&) const = default;
 };
+
+inline constexpr double mostMinutes = 100'000;
 
 }  // namespace core

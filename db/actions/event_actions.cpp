@@ -148,7 +148,7 @@ core::Result<Changes> keepExpense(Logbook& logbook, const core::Expense& expense
     const std::string words = "an expense for " + codeOfItsBatch(logbook, expense.batch);
     const auto judge = [&] {
         return judgedWithBatch(logbook, expense.batch,
-                               [&](const core::Batch& batch) { return core::faultsIn(expense, batch, today); });
+                               [&](const core::Batch&) { return core::faultsIn(expense, today); });
     };
     if (expense.id.isSet()) return changeThing(logbook, words, "expense", expense, expenseIn, judge);
     return actUnlessRefused(logbook, "expense for " + codeOfItsBatch(logbook, expense.batch), [&](Writer& writer) {

@@ -86,7 +86,7 @@ void EventReading::takeExpense(TableRow& row) {
     if (!row.isSound() || owner == nullptr || !day) return;
     expense.batch = owner->id;
     expense.spentOn = *day;
-    row.refuse(core::faultsIn(expense, *owner, today_));
+    row.refuse(core::faultsIn(expense, today_));
     if (row.isSound()) records_.expenses.push_back(std::move(expense));
 }
 

@@ -129,7 +129,7 @@ class Verifying {
                        core::faultsIn(photo, imageOf(connection, photo.id), *batch, today_));
         for (const core::Expense& expense : allExpenses(connection))
             if (const auto batch = batchIn(connection, expense.batch))
-                faults("An expense for " + batch->code, core::faultsIn(expense, *batch, today_));
+                faults("An expense for " + batch->code, core::faultsIn(expense, today_));
     }
 
     void verifyConditions(Connection& connection) {

@@ -61,7 +61,7 @@ void expectTheBenchHolds(const core::Records& records) {
         for (core::HeldPosition& one : core::heldPositions(record)) there.push_back(std::move(one));
     }
     for (const core::Expense& expense : records.expenses)
-        EXPECT_THAT(core::faultsIn(expense, *batches.at(expense.batch), demoToday()), IsEmpty());
+        EXPECT_THAT(core::faultsIn(expense, demoToday()), IsEmpty());
 }
 
 void expectAllRulesHold(const core::Records& records) {

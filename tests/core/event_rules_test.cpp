@@ -123,10 +123,10 @@ TEST(PhotoRules, RefuseWhatIsNoPictureOrTooLarge) {
 TEST(ExpenseRules, WantAnAmountAndWhatItWasFor) {
     const core::Batch batch = aBatch().code("B260001K").build().batch;
     core::Expense expense{.batch = batch.id, .spentOn = batch.stuckOn, .what = "gel", .hundredths = 0};
-    EXPECT_THAT(core::faultsIn(expense, batch, support::today()), IsEmpty());
+    EXPECT_THAT(core::faultsIn(expense, support::today()), IsEmpty());
     expense.hundredths = -1;
     expense.what = " ";
-    EXPECT_THAT(eventSentences(core::faultsIn(expense, batch, support::today())),
+    EXPECT_THAT(eventSentences(core::faultsIn(expense, support::today())),
                 ElementsAre("What for is blank; text of 1 to 200 characters is allowed.",
                             "Amount is -0.01 for B260001K; 0 to 1000000000 is allowed."));
 }
