@@ -53,7 +53,7 @@ struct HistoryEntry {
 /// Which tables an action, undo or redo touched; what a window refreshes from.
 struct Changes {
     std::vector<std::string> tables;
-    std::vector<core::BatchId> batches;  // whose own row, checks, photos or expenses changed
+    std::vector<core::BatchId> batches;  // whose own row, checks, photos, expenses or pottings changed
     std::int64_t historyNumber{};        // 0: nothing really changed and nothing was written
     std::string words;
 };
@@ -116,6 +116,11 @@ class Logbook {
     [[nodiscard]] std::vector<core::Photo> photos(core::BatchId batch) const;
     [[nodiscard]] core::ImageBytes photoImage(core::PhotoId photo) const;  // empty: there is none
     [[nodiscard]] std::vector<core::Expense> expenses(core::BatchId batch) const;
+    [[nodiscard]] std::vector<core::Expense> expenses(core::SessionId session) const;  // its own, not its batches'
+    [[nodiscard]] std::vector<core::Potting> pottings(core::BatchId batch) const;
+    [[nodiscard]] std::vector<core::Expense> allExpenses() const;
+    [[nodiscard]] std::vector<core::Care> allCare() const;
+    [[nodiscard]] std::vector<core::Potting> allPottings() const;
     [[nodiscard]] std::vector<core::LossCauseUse> lossCauseUses() const;  // of those that are used
     /// The highest running number among this year's batch codes, 0 when there are none.
     [[nodiscard]] int lastBatchNumber(int year) const;

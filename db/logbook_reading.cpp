@@ -16,6 +16,7 @@
 #include "db/tables/logger_day_table.h"
 #include "db/tables/logger_format_table.h"
 #include "db/tables/loss_cause_table.h"
+#include "db/tables/lot_table.h"
 #include "db/tables/medium_table.h"
 #include "db/tables/method_table.h"
 #include "db/tables/mix_table.h"
@@ -23,6 +24,8 @@
 #include "db/tables/photo_table.h"
 #include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
+#include "db/tables/potting_table.h"
+#include "db/tables/price_table.h"
 #include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
 #include "db/tables/station_table.h"
@@ -53,7 +56,9 @@ core::Shelves shelvesIn(Connection& connection) {
             .trials = allTrials(connection),
             .checkSchedules = allCheckSchedules(connection),
             .plans = allPlans(connection),
-            .ownBands = allOwnBands(connection)};
+            .ownBands = allOwnBands(connection),
+            .prices = allPrices(connection),
+            .lots = allLots(connection)};
 }
 
 std::vector<core::BatchRecord> recordsIn(Connection& connection) {
@@ -152,12 +157,13 @@ core::Records Logbook::records() const {
                              .sessions = allSessions(connection),
                              .batches = recordsIn(connection),
                              .readings = allReadings(connection),
-                             .care = allCare(connection),
-                             .expenses = allExpenses(connection),
+                             .care = db::allCare(connection),
+                             .expenses = db::allExpenses(connection),
                              .photos = photosIn(connection),
                              .mixes = allMixes(connection),
                              .loggerDays = loggerDaysIn(connection),
-                             .loggerFormats = allLoggerFormats(connection)};
+                             .loggerFormats = allLoggerFormats(connection),
+                             .pottings = db::allPottings(connection)};
     });
 }
 
@@ -189,10 +195,6 @@ std::vector<core::Photo> Logbook::photos(core::BatchId batch) const {
 
 core::ImageBytes Logbook::photoImage(core::PhotoId photo) const {
     return inside_->with([&](Connection& connection) { return imageOf(connection, photo); });
-}
-
-std::vector<core::Expense> Logbook::expenses(core::BatchId batch) const {
-    return inside_->with([&](Connection& connection) { return expensesOf(connection, batch); });
 }
 
 std::vector<core::LossCauseUse> Logbook::lossCauseUses() const {

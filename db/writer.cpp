@@ -13,6 +13,7 @@
 #include "db/tables/mix_table.h"
 #include "db/tables/photo_table.h"
 #include "db/tables/plant_table.h"
+#include "db/tables/potting_table.h"
 #include "db/tables/session_table.h"
 #include "db/tables/station_table.h"
 #include "db/tables/stock_plant_table.h"
@@ -81,10 +82,6 @@ core::PhotoId Writer::add(core::PhotoRecord photo) {
     return photo.photo.id;
 }
 
-core::ExpenseId Writer::add(core::Expense expense) {
-    return addThing(*inside_.connection, expense);
-}
-
 void Writer::change(const core::LogbookFacts& facts) {
     requireFound(updateRow(*inside_.connection, facts));
 }
@@ -145,10 +142,6 @@ void Writer::change(const core::Photo& photo) {
     requireFound(updateRow(*inside_.connection, photo));
 }
 
-void Writer::change(const core::Expense& expense) {
-    requireFound(updateRow(*inside_.connection, expense));
-}
-
 void Writer::remove(core::PlantId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
@@ -187,6 +180,7 @@ void Writer::remove(core::TrialId id) {
 
 void Writer::remove(core::SessionId id) {
     deleteMixesOf(*inside_.connection, id);
+    deleteExpensesOf(*inside_.connection, id);
     requireFound(deleteRow(*inside_.connection, id));
 }
 
@@ -194,6 +188,7 @@ void Writer::remove(core::BatchId id) {
     deleteChecksOf(*inside_.connection, id);
     deletePhotosOf(*inside_.connection, id);
     deleteExpensesOf(*inside_.connection, id);
+    deletePottingsOf(*inside_.connection, id);
     releaseDealt(*inside_.connection, id);
     requireFound(deleteRow(*inside_.connection, id));
 }
@@ -207,10 +202,6 @@ void Writer::remove(core::CheckScheduleId id) {
 }
 
 void Writer::remove(core::PhotoId id) {
-    requireFound(deleteRow(*inside_.connection, id));
-}
-
-void Writer::remove(core::ExpenseId id) {
     requireFound(deleteRow(*inside_.connection, id));
 }
 

@@ -32,6 +32,9 @@ class Writer {
     core::KeptMixId add(core::KeptMix mix);
     core::OwnBandId add(core::OwnBand band);
     core::LoggerFormatId add(core::LoggerFormat format);
+    core::PriceId add(core::Price price);
+    core::LotId add(core::Lot lot);
+    core::PottingId add(core::Potting potting);
     void put(const core::LoggerDay& day);  // in place of what that day had
 
     void change(const core::LogbookFacts& facts);
@@ -56,6 +59,9 @@ class Writer {
     void change(const core::KeptMix& mix);
     void change(const core::OwnBand& band);
     void change(const core::LoggerFormat& format);
+    void change(const core::Price& price);
+    void change(const core::Lot& lot);
+    void change(const core::Potting& potting);
 
     // Children first, explicitly: there are no cascades.
     void remove(core::PlantId id);
@@ -67,8 +73,9 @@ class Writer {
     void remove(core::CuttingKindId id);
     void remove(core::LossCauseId id);
     void remove(core::TrialId id);
-    void remove(core::SessionId id);  // with its mixes
-    void remove(core::BatchId id);    // with its checks, photos and expenses; what a trial dealt is to be stuck again
+    void remove(core::SessionId id);  // with its mixes and expenses
+    void remove(
+        core::BatchId id);  // with its checks, photos, expenses and pottings; what a trial dealt is to be stuck again
     void remove(core::CheckId id);
     void remove(core::CheckScheduleId id);
     void remove(core::ReadingId id);
@@ -79,6 +86,9 @@ class Writer {
     void remove(core::KeptMixId id);
     void remove(core::OwnBandId id);
     void remove(core::LoggerFormatId id);
+    void remove(core::PriceId id);
+    void remove(core::LotId id);
+    void remove(core::PottingId id);
     void remove(core::StationId station, core::Quantity quantity, core::Date day);  // what a logger recorded
 
   private:

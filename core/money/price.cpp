@@ -59,6 +59,24 @@ std::optional<PriceBasis> priceBasisFrom(std::string_view word) {
     return found->first;
 }
 
+Price tidied(Price price) {
+    const Price fresh;
+    const bool isPack = price.kind == PriceKind::UsedUp;
+    const bool isWorkTime = price.kind == PriceKind::WorkTime;
+    const bool drawsPower = price.kind == PriceKind::Electricity;
+    if (isWorkTime || drawsPower) price.tenThousandths = fresh.tenThousandths;
+    if (price.kind != PriceKind::Lasting) price.lastsYears = fresh.lastsYears;
+    if (price.kind != PriceKind::Lasting && !isPack) price.lastsFor = fresh.lastsFor;
+    if (!isPack && !isWorkTime) price.basis = fresh.basis;
+    if (!isWorkTime) price.minutes = fresh.minutes;
+    if (!drawsPower) {
+        price.watts = fresh.watts;
+        price.hoursADay = fresh.hoursADay;
+        price.duty = fresh.duty;
+    }
+    return price;
+}
+
 bool isSamePriced(const Price& one, const Price& other) {
     if (one.kind != other.kind) return false;
     if (isOneOfItsKind(one.kind)) return true;

@@ -68,6 +68,9 @@ struct Price {
 [[nodiscard]] std::string_view wordFor(PriceBasis basis);
 [[nodiscard]] std::optional<PriceBasis> priceBasisFrom(std::string_view word);
 
+/// Without the figures that its kind doesn't ask for: those as in a fresh price.
+[[nodiscard]] Price tidied(Price price);
+
 /// Same kind, owner, basis and name, whatever the case of its letters: the later of two takes over from the earlier.
 [[nodiscard]] bool isSamePriced(const Price& one, const Price& other);
 /// The last day on which it holds among `all`: its own, or the day before the next of its name. Nothing: it holds still.

@@ -6,6 +6,7 @@
 
 #include "core/batch/batch_rules.h"
 #include "core/batch/check_rules.h"
+#include "core/batch/potting_rules.h"
 #include "core/units/entered_text.h"
 #include "db/actions/ask_first.h"
 #include "db/actions/held_positions.h"
@@ -66,10 +67,12 @@ std::optional<CheckInPlace> checkInPlace(const Logbook& logbook, core::CheckId i
     return found;
 }
 
-/// A check that says less than it did leaves cuttings standing where others may have been stuck since.
+/// A check that says less than it did leaves cuttings standing where others may have been stuck since, and may leave fewer rooted than
+/// were potted on.
 core::Refusals faultsInTaken(const Logbook& logbook, const core::BatchRecord& record, const core::Shelves& shelves) {
-    if (record.batch.positions.empty()) return {};
-    return HeldPositions(logbook).faultsIn(record, shelves);
+    core::Refusals faults = core::faultsInPottings(record, logbook.pottings(record.batch.id));
+    if (!record.batch.positions.empty()) append(faults, HeldPositions(logbook).faultsIn(record, shelves));
+    return faults;
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/batch/potting_rules.h"
 #include "core/event_rules.h"
 #include "db/actions/ask_first.h"
 #include "db/inside.h"
@@ -10,6 +11,7 @@
 #include "db/tables/care_table.h"
 #include "db/tables/expense_table.h"
 #include "db/tables/photo_table.h"
+#include "db/tables/potting_table.h"
 #include "db/tables/reading_table.h"
 
 namespace db {
@@ -19,6 +21,14 @@ namespace {
 std::string codeOfItsBatch(const Logbook& logbook, core::BatchId id) {
     const auto found = logbook.inside().with([&](Connection& connection) { return batchIn(connection, id); });
     return found ? found->code : "a batch";
+}
+
+/// "B260047K", or "the session of 2026-03-14"
+std::string ownerOf(const Logbook& logbook, const core::Expense& expense) {
+    if (!expense.session.isSet()) return codeOfItsBatch(logbook, expense.batch);
+    const std::vector<core::Session> sessions = logbook.sessions();
+    const core::Session* session = core::find(sessions, expense.session);
+    return session == nullptr ? "a session" : "the session of " + core::isoText(session->date);
 }
 
 std::string nameOfStation(const Logbook& logbook, core::StationId id) {
@@ -145,13 +155,17 @@ core::Result<Changes> deletePhoto(Logbook& logbook, const core::Photo& photo) {
 }
 
 core::Result<Changes> keepExpense(Logbook& logbook, const core::Expense& expense, core::Date today) {
-    const std::string words = "an expense for " + codeOfItsBatch(logbook, expense.batch);
+    const std::string words = "expense for " + ownerOf(logbook, expense);
     const auto judge = [&] {
-        return judgedWithBatch(logbook, expense.batch,
-                               [&](const core::Batch&) { return core::faultsIn(expense, today); });
+        if (!expense.session.isSet() || expense.batch.isSet())
+            return judgedWithBatch(logbook, expense.batch,
+                                   [&](const core::Batch&) { return core::faultsIn(expense, today); });
+        if (core::find(logbook.sessions(), expense.session) == nullptr)
+            return core::Refusals{notThere("Session", "session")};
+        return core::faultsIn(expense, today);
     };
-    if (expense.id.isSet()) return changeThing(logbook, words, "expense", expense, expenseIn, judge);
-    return actUnlessRefused(logbook, "expense for " + codeOfItsBatch(logbook, expense.batch), [&](Writer& writer) {
+    if (expense.id.isSet()) return changeThing(logbook, "an " + words, "expense", expense, expenseIn, judge);
+    return actUnlessRefused(logbook, words, [&](Writer& writer) {
         core::Refusals faults = judge();
         if (faults.empty()) writer.add(expense);
         return faults;
@@ -159,8 +173,37 @@ core::Result<Changes> keepExpense(Logbook& logbook, const core::Expense& expense
 }
 
 core::Result<Changes> deleteExpense(Logbook& logbook, const core::Expense& expense) {
-    return deleteThing(logbook, "an expense for " + codeOfItsBatch(logbook, expense.batch), "expense", expense.id,
-                       expenseIn);
+    return deleteThing(logbook, "an expense for " + ownerOf(logbook, expense), "expense", expense.id, expenseIn);
+}
+
+core::Result<Changes> keepPotting(Logbook& logbook, const core::Potting& potting, core::Date today) {
+    const std::string words = "potting on of " + codeOfItsBatch(logbook, potting.batch);
+    const auto judge = [&]() -> core::Refusals {
+        const auto record = logbook.batch(potting.batch);
+        if (!record) return {notThere("Batch", "batch")};
+        return core::faultsIn(potting, *record, logbook.pottings(potting.batch), today);
+    };
+    if (potting.id.isSet()) return changeThing(logbook, "a " + words, "potting", potting, pottingIn, judge);
+    return actUnlessRefused(logbook, words, [&](Writer& writer) {
+        core::Refusals faults = judge();
+        if (faults.empty()) writer.add(potting);
+        return faults;
+    });
+}
+
+core::Result<Changes> deletePotting(Logbook& logbook, const core::Potting& potting) {
+    const std::string words = "deletion of a potting on of " + codeOfItsBatch(logbook, potting.batch);
+    return actUnlessRefused(logbook, words, [&](Writer& writer) {
+        const auto there =
+            logbook.inside().with([&](Connection& connection) { return pottingIn(connection, potting.id); });
+        const auto record = there ? logbook.batch(there->batch) : std::nullopt;
+        if (!record) return core::Refusals{notThere("Potting", "potting")};
+        std::vector<core::Potting> others = logbook.pottings(there->batch);
+        std::erase_if(others, [&](const core::Potting& other) { return other.id == potting.id; });
+        core::Refusals faults = core::faultsInPottings(*record, others);
+        if (faults.empty()) writer.remove(potting.id);
+        return faults;
+    });
 }
 
 }  // namespace db

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What happens beside checks: readings and care of a station, photos and expenses of a batch. See session_actions.h for the manner.
+// What happens beside checks: readings and care of a station, photos, expenses and counts after potting of a
+// batch, expenses of a session. See session_actions.h for the manner.
 #pragma once
 
 #include <vector>
@@ -25,7 +26,12 @@ namespace db {
 [[nodiscard]] core::Result<Changes> changePhoto(Logbook& logbook, const core::Photo& photo, core::Date today);
 [[nodiscard]] core::Result<Changes> deletePhoto(Logbook& logbook, const core::Photo& photo);
 
+/// Of a batch or of a session; adds when the id is unset, else changes.
 [[nodiscard]] core::Result<Changes> keepExpense(Logbook& logbook, const core::Expense& expense, core::Date today);
 [[nodiscard]] core::Result<Changes> deleteExpense(Logbook& logbook, const core::Expense& expense);
+
+[[nodiscard]] core::Result<Changes> keepPotting(Logbook& logbook, const core::Potting& potting, core::Date today);
+/// Refused where more would have been lost after potting than were potted.
+[[nodiscard]] core::Result<Changes> deletePotting(Logbook& logbook, const core::Potting& potting);
 
 }  // namespace db

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/batch/check_rules.h"
+#include "core/batch/potting_rules.h"
 #include "db/actions/ask_first.h"
 #include "db/actions/held_positions.h"
 
@@ -67,7 +68,8 @@ core::Refusals keepLook(const Logbook& logbook, Writer& writer, Looked& looked, 
     core::Refusals faults = faultsIn(looked, shelves, today);
     for (const core::Check& check : looked.changed)
         if (!check.id.isSet()) looked.record->checks.push_back(check);
-    // A finding that is taken back may leave a cutting where another has been stuck since.
+    // A finding that is taken back may leave fewer rooted than were potted on, or a cutting where another has been stuck since.
+    if (faults.empty()) faults = core::faultsInPottings(*looked.record, logbook.pottings(looked.record->batch.id));
     if (faults.empty() && !looked.record->batch.positions.empty())
         faults = HeldPositions(logbook).faultsIn(*looked.record, shelves);
     if (!faults.empty()) return faults;

@@ -8,6 +8,7 @@
 #include "db/actions/ask_first.h"
 #include "db/actions/held_positions.h"
 #include "db/actions/moved_things.h"
+#include "db/actions/priced_things.h"
 #include "db/inside.h"
 #include "db/tables/check_table.h"
 
@@ -99,6 +100,7 @@ core::Result<Changes> mergeNamedByBatches(Logbook& logbook, ThingId goes, ThingI
     return mergeThings(logbook, goes, stays, kind, shelf,
                        [&](Writer& writer, const core::Shelves& shelves, const Thing&, const Thing&) {
                            renameInBatches(logbook, writer, member, goes, stays);
+                           movePrices(writer, shelves, goes, stays);
                            return renameInTrials(writer, shelves, renaming(ofArm, goes, stays));
                        });
 }
@@ -146,7 +148,7 @@ std::string methodOf(const core::Station& station, const core::Shelves& shelves)
     return method == nullptr ? "a method that is gone" : method->name;
 }
 
-/// Batches, readings, care and what loggers recorded move to another station, where the batches must find room.
+/// Batches, readings, care, prices and what loggers recorded move to another station, where the batches must find room.
 core::Refusals moveStation(const Logbook& logbook, Writer& writer, const core::Shelves& shelves, core::StationId goes,
                            core::StationId stays) {
     core::Refusals faults;
@@ -169,6 +171,7 @@ core::Refusals moveStation(const Logbook& logbook, Writer& writer, const core::S
         writer.change(care);
     }
     moveLoggerDays(logbook, writer, goes, stays);
+    movePrices(writer, shelves, goes, stays);
     return faults;
 }
 

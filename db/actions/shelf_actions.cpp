@@ -6,6 +6,7 @@
 #include "core/batch/position_rules.h"
 #include "core/shelf_rules.h"
 #include "db/actions/ask_first.h"
+#include "db/actions/priced_things.h"
 #include "db/actions/trial_actions.h"
 #include "db/inside.h"
 #include "db/tables/batch_table.h"
@@ -59,6 +60,14 @@ core::Refusal inUse(const std::string& kind, const std::string& name, bool canBe
             .allowed = "one that nothing uses",
             .sentence = "The " + kind + " " + name + " is used by records, so it can't be removed; " +
                         (canBeRetired ? "retire it instead." : "remove it from those first.")};
+}
+
+core::Refusal priced(const std::string& kind, const std::string& name, const std::string& by) {
+    return {.field = kind,
+            .value = name,
+            .allowed = "one that nothing uses",
+            .sentence = "The " + kind + " " + name + " has the " + by +
+                        ", so it can't be removed; remove that first, or retire the " + kind + " instead."};
 }
 
 /// The one setting that is another one, or "settings" where it is none or several.
@@ -136,6 +145,8 @@ core::Result<Changes> removeThing(Logbook& logbook, ThingId id, const std::strin
     const std::string name = nameOf(*thing);
     return actUnlessRefused(logbook, "removal of " + kind + ' ' + name, [&](Writer& writer) {
         if (logbook.inside().with(isUsed)) return core::Refusals{inUse(kind, name, canBeRetired)};
+        if (const std::string by = namedByPrice(shelves, id); !by.empty())
+            return core::Refusals{priced(kind, name, by)};
         writer.remove(id);
         return core::Refusals{};
     });

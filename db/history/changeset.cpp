@@ -11,6 +11,7 @@
 #include "db/tables/check_table.h"
 #include "db/tables/expense_table.h"
 #include "db/tables/photo_table.h"
+#include "db/tables/potting_table.h"
 
 namespace db {
 
@@ -48,7 +49,8 @@ Changeset inverted(Connection& connection, const Changeset& changeset) {
     return {first, first + size};
 }
 
-/// Gathers the batches whose own row changed, or what belongs to them: checks, photos, expenses.
+/// Gathers the batches whose own row changed, or what belongs to them: checks, photos, pottings, expenses, those of its
+/// session too.
 class TouchedBatches {
   public:
     explicit TouchedBatches(Connection& connection) : connection_(connection) {}
@@ -60,7 +62,8 @@ class TouchedBatches {
         if (table == "sessions") sessions_.insert(known[0].value_or(0));
         if (table == "check_losses" || table == "check_findings") lossesOf_.insert(known[0].value_or(0));
         if (table == "photos") seeOwned(row, photos_);
-        if (table == "expenses") seeOwned(row, expenses_);
+        if (table == "pottings") seeOwned(row, pottings_);
+        if (table == "expenses") seeExpense(row);
         if (table != "checks") return;
         const std::int64_t check = known[0].value_or(0);
         lossesOf_.insert(check);
@@ -72,7 +75,12 @@ class TouchedBatches {
         for (const std::int64_t photo : photos_)
             if (const auto there = photoIn(connection_, {photo})) batches_.insert(there->batch.value);
         for (const std::int64_t expense : expenses_)
-            if (const auto there = expenseIn(connection_, {expense})) batches_.insert(there->batch.value);
+            if (const auto there = expenseIn(connection_, {expense})) {
+                batches_.insert(there->batch.value);
+                sessions_.insert(there->session.value);
+            }
+        for (const std::int64_t potting : pottings_)
+            if (const auto there = pottingIn(connection_, {potting})) batches_.insert(there->batch.value);
         for (const std::int64_t check : lossesOf_) {
             const auto known = batchOf_.find(check);
             batches_.insert(known != batchOf_.end() ? known->second : batchOfCheck(connection_, {check}).value);
@@ -94,8 +102,15 @@ class TouchedBatches {
         if (row.change == RowChange::Update) toAsk.insert(known[0].value_or(0));
     }
 
+    /// The third column is the session that it belongs to in place of a batch.
+    void seeExpense(const ChangedRow& row) {
+        seeOwned(row, expenses_);
+        for (const auto* values : {&row.before, &row.after})
+            if (values->size() > 2 && (*values)[2]) sessions_.insert(*(*values)[2]);
+    }
+
     Connection& connection_;
-    std::set<std::int64_t> batches_, sessions_, lossesOf_, photos_, expenses_;
+    std::set<std::int64_t> batches_, sessions_, lossesOf_, photos_, expenses_, pottings_;
     std::unordered_map<std::int64_t, std::int64_t> batchOf_;
 };
 

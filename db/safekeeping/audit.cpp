@@ -11,12 +11,15 @@
 #include "db/tables/expense_table.h"
 #include "db/tables/logger_day_table.h"
 #include "db/tables/logger_format_table.h"
+#include "db/tables/lot_table.h"
 #include "db/tables/medium_table.h"
 #include "db/tables/mix_table.h"
 #include "db/tables/own_band_table.h"
 #include "db/tables/photo_table.h"
 #include "db/tables/plan_table.h"
 #include "db/tables/plant_table.h"
+#include "db/tables/potting_table.h"
+#include "db/tables/price_table.h"
 #include "db/tables/reading_table.h"
 #include "db/tables/session_table.h"
 #include "db/tables/station_table.h"
@@ -50,6 +53,9 @@ std::vector<std::string> writtenFromNowhere(Connection& connection) {
     require(allCare(connection), "entries of care");
     require(allPhotos(connection), "photos");
     require(allExpenses(connection), "expenses");
+    require(allPottings(connection), "counts after potting");
+    require(allPrices(connection), "prices");
+    require(allLots(connection), "lots");
     require(allMixes(connection), "mixes");
     require(allOwnBands(connection), "bands");
     require(allLoggerSpans(connection), "values of loggers");
