@@ -9,11 +9,13 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <optional>
 #include <span>
 #include <stop_token>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/climate/station_climate.h"
@@ -82,8 +84,9 @@ struct CostsOfBatches {
     std::vector<StoodEmpty> stoodEmpty{};  // by part and name
     // What the sums don't hold though it was there: "No tariff holds on 2026-03-02, so the electricity of air pump isn't in it."
     std::vector<std::string> missing{};
-    bool isAnythingPriced{};  // there is a price of something, or an expense
-    bool wasStopped{};        // then nothing else in here counts
+    bool isAnythingPriced{};                            // there is a price of something, or an expense
+    bool wasStopped{};                                  // then nothing else in here counts
+    std::unordered_map<BatchId, std::size_t> places{};  // in `batches`
 
     /// Nothing where there is no such batch.
     [[nodiscard]] const CostOfBatch* of(BatchId batch) const;
