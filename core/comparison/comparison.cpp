@@ -46,17 +46,6 @@ Refusals faultsIn(const Horizon& horizon, double level, const std::optional<doub
     return faults;
 }
 
-// A comparison is to answer while somebody waits, also over a logbook of many seasons. What is drawn again grows with it
-// while the intervals narrow, so fewer draws will do; below 39 a 95 % interval has no percentiles. A count, not a clock, so
-// that the same records give the same figures everywhere.
-int affordable(int wanted, double stepsOfOne) {
-    constexpr double stepsInAll = 25'000'000;
-    constexpr int fewestThatSay = 39;
-    const double affordableCount = stepsInAll / std::max(1.0, stepsOfOne);
-    return affordableCount >= wanted ? wanted
-                                     : std::min(wanted, std::max(fewestThatSay, static_cast<int>(affordableCount)));
-}
-
 std::vector<double> stepsOf(std::span<const ArmRecords> arms) {
     std::vector<double> steps;
     for (const ArmRecords& records : arms) steps.push_back(stepsPerEstimate(records.courses));

@@ -166,4 +166,12 @@ double stepsPerEstimate(std::span<const Course> courses) {
     return different * different + everyRow;
 }
 
+int affordable(int wanted, double stepsOfOne) {
+    constexpr double stepsInAll = 25'000'000;
+    constexpr int fewestThatSay = 39;
+    const double affordableCount = stepsInAll / std::max(1.0, stepsOfOne);
+    return affordableCount >= wanted ? wanted
+                                     : std::min(wanted, std::max(fewestThatSay, static_cast<int>(affordableCount)));
+}
+
 }  // namespace core

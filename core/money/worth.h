@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/comparison/arm.h"
@@ -14,7 +15,8 @@
 
 namespace core {
 
-/// Of so many, so many; with its interval, which allows for the spread between batches.
+/// Of so many, so many; with its interval, which allows for the spread between batches and holds the rate. In a pair over several
+/// plants the rate is that of the mix of both, not succeeded / of.
 struct CountedRate {
     int batches{};
     int of{};
@@ -37,20 +39,20 @@ struct WorthOfMethod {
     std::string plantName{};
     int batches{};  // stuck in the days asked for
     int stuck{};
-    int stations{};  // different ones
-    int unpriced{};  // batches that nothing of any price fell on: in the rate, not in the costs
-    int running{};  // batches not yet at the horizon nor closed: their costs are not all borne, so they are not in the costs
-    CountedRate strike{};                   // rooted by the horizon, of those assessed
+    int stations{};        // different ones
+    int unpriced{};        // watched batches that nothing of any price fell on: in the rate, not in the costs
+    int running{};         // not yet at the horizon, with cuttings undecided: neither in the rate nor in the costs
+    int unwatched{};       // left before the horizon with more than mostUndecided: neither
+    CountedRate strike{};  // rooted by the horizon, of those assessed
     std::vector<stats::RatePoint> rates{};  // the law that strike.limits are of; empty: nothing assessed
     int pricedBatches{};                    // that the costs are of
     int pricedStuck{};
     CostParts perCutting{};  // costs of these batches / pricedStuck
     CostOfEach perRooted{};
-    std::optional<CountedRate>
-        usable{};            // of stuck and not withdrawn, in batches counted after potting; absent: in none
-    CostOfEach perUsable{};  // of these batches' own costs; where none were counted, nothing
+    std::optional<CountedRate> usable{};  // of stuck, in batches counted after potting; absent: in none
+    CostOfEach perUsable{};               // of these batches' own costs; where none were counted, nothing
     double upFront{};   // prices of its own things that last for years: of the method and its stations, as they are now
-    double perBatch{};  // everything else, of a batch
+    double perBatch{};  // everything but these, of a batch
     double cuttingsPerBatch{};
     std::optional<DayRange> medianDays{};  // until half of those that root have rooted
     std::optional<Limits> medianDaysLimits{};
@@ -79,8 +81,10 @@ struct TurningLine {
     [[nodiscard]] std::optional<double> dearRateFor(double cheapRate) const;
 };
 
-/// How many batches it takes until the dearer's things are paid for by what they save.
+/// How many batches it takes until the method with the dearer things of its own has paid for them by what it saves.
 struct BreakEvenBatches {
+    MethodId method{};  // that one
+    std::string name{};
     double chanceEver{};                   // that they ever are
     std::optional<int> low, middle, high;  // absent: never, or beyond a million batches
 };
@@ -95,7 +99,7 @@ struct WorthOfPair {
     double chanceDearPaysWithoutDays{};
     double chanceDearRootsMore{};
     std::optional<BreakEvenBatches>
-        breakEven{};                    // without what days are worth; absent: nothing of its own lasts for years
+        breakEven{};                    // without what days are worth; absent: own things of both cost the same
     std::optional<double> daysSaved{};  // by the dearer; below 0: lost. Difference of the medians' middles
     std::optional<Limits> daysSavedLimits{};
     std::optional<double> worthOfADay{};

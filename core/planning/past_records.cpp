@@ -28,13 +28,6 @@ void setHorizon(PastRecords& records, const Shelves& shelves) {
     records.horizonReason = "the upper end of the reference table's days to root";
 }
 
-/// Of a batch that was left earlier, only the quick and the lost are known.
-bool isWatchedToTheEnd(const Course& course, int horizonDay) {
-    if (course.fate.assessed == 0) return false;
-    return course.fate.undecided <= mostUndecided * course.stuck() ||
-           (!course.looks.empty() && course.looks.back().day >= horizonDay);
-}
-
 PastRecords askedFor(PlantId plant, MethodId method, const Shelves& shelves) {
     PastRecords records;
     records.plant = plant;
@@ -149,6 +142,12 @@ int roomOfUsualStation(MethodId method, const Shelves& shelves) {
 }
 
 }  // namespace
+
+bool isWatchedToTheEnd(const Course& course, int horizonDay) {
+    if (course.fate.assessed == 0) return false;
+    return course.fate.undecided <= mostUndecided * course.stuck() ||
+           (!course.looks.empty() && course.looks.back().day >= horizonDay);
+}
 
 PastRecords pastRecordsOf(PlantId plant, MethodId method, const Shelves& shelves, std::span<const BatchRecord> batches,
                           const stats::PooledSpread& spread) {

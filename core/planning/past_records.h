@@ -21,6 +21,11 @@ inline constexpr double mostBandCounts = 10;
 /// The share of a batch's cuttings that may be undecided when nobody looked at it any more; more of them would make the quick count for all.
 inline constexpr double mostUndecided = 0.1;
 
+struct Course;
+
+/// Known to the horizon, or hardly anything undecided: of a batch that was left earlier only the quick and the lost are known.
+[[nodiscard]] bool isWatchedToTheEnd(const Course& course, int horizonDay);
+
 struct PastRecords {
     PlantId plant{};
     MethodId method{};  // unset: all methods
