@@ -5,10 +5,7 @@
 #include <optional>
 #include <string>
 
-#include "core/medium/medium.h"
-#include "core/station/method.h"
-#include "core/treatment/treatment.h"
-#include "core/trial/trial.h"
+#include "core/records.h"
 
 namespace core {
 
@@ -26,5 +23,14 @@ struct TrialProposal {
     [[nodiscard]] bool isReady() const { return !methodToAdd && !treatmentToAdd && !mediumToAdd; }
     bool operator==(const TrialProposal&) const = default;
 };
+
+/// The batch's method against the same with one thing changed: "warmed" makes "aerated water, warmed". Nothing where its method is on no
+/// shelf. A method of that name that is in use already becomes the second arm.
+[[nodiscard]] std::optional<TrialProposal> proposeChangedMethod(const Batch& batch, const Shelves& shelves,
+                                                                int horizonDay, const std::string& change);
+/// The batch's treatment, or medium, against the same from a fresh lot.
+[[nodiscard]] std::optional<TrialProposal> proposeNewHormone(const Batch& batch, const Shelves& shelves,
+                                                             int horizonDay);
+[[nodiscard]] std::optional<TrialProposal> proposeNewMedium(const Batch& batch, const Shelves& shelves, int horizonDay);
 
 }  // namespace core
