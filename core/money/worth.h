@@ -111,6 +111,7 @@ struct WorthOfPair {
         upFrontToTie{};  // price of all its own lasting things that ties; absent: no price from 0 on does
     std::optional<int> moreCuttings{};  // of each method, that would likely tell; absent: not asked, or beyond reach
     WorthVerdict verdict{WorthVerdict::CannotTellYet};
+    std::string whyNotTold{};  // why the methods can't be told from where they stood; empty when they can
     std::string inWords{};
 };
 
