@@ -59,12 +59,16 @@ std::optional<PriceBasis> priceBasisFrom(std::string_view word) {
     return found->first;
 }
 
+bool hasAmount(PriceKind kind) {
+    return kind != PriceKind::WorkTime && kind != PriceKind::Electricity;
+}
+
 Price tidied(Price price) {
     const Price fresh;
     const bool isPack = price.kind == PriceKind::UsedUp;
     const bool isWorkTime = price.kind == PriceKind::WorkTime;
     const bool drawsPower = price.kind == PriceKind::Electricity;
-    if (isWorkTime || drawsPower) price.tenThousandths = fresh.tenThousandths;
+    if (!hasAmount(price.kind)) price.tenThousandths = fresh.tenThousandths;
     if (price.kind != PriceKind::Lasting) price.lastsYears = fresh.lastsYears;
     if (price.kind != PriceKind::Lasting && !isPack) price.lastsFor = fresh.lastsFor;
     if (!isPack && !isWorkTime) price.basis = fresh.basis;

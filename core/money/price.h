@@ -68,6 +68,8 @@ struct Price {
 [[nodiscard]] std::string_view wordFor(PriceBasis basis);
 [[nodiscard]] std::optional<PriceBasis> priceBasisFrom(std::string_view word);
 
+/// Work time and what draws power have none: an hour of work and a kWh have.
+[[nodiscard]] bool hasAmount(PriceKind kind);
 /// Without the figures that its kind doesn't ask for: those as in a fresh price.
 [[nodiscard]] Price tidied(Price price);
 

@@ -49,6 +49,23 @@ core::Result<Changes> keep(Logbook& logbook, const core::Lot& lot, core::Date to
                      today);
 }
 
+core::Result<Changes> addPrices(Logbook& logbook, const std::vector<core::Price>& prices, core::Date today) {
+    const std::string words = std::to_string(prices.size()) + (prices.size() == 1 ? " new price" : " new prices");
+    return actUnlessRefused(logbook, words, [&](Writer& writer) {
+        core::Shelves shelves = logbook.shelves();
+        core::Refusals faults;
+        for (const core::Price& price : prices) {
+            core::Price added = core::tidied(price);
+            core::Refusals found = core::faultsIn(added, shelves, today);
+            prefix(found, added.what);
+            append(faults, std::move(found));
+            if (faults.empty()) added.id = writer.add(added);
+            shelves.prices.push_back(std::move(added));  // two of one name and day refuse each other
+        }
+        return faults;
+    });
+}
+
 core::Result<Changes> remove(Logbook& logbook, core::PriceId id) {
     const core::Shelves shelves = logbook.shelves();
     const core::Price* price = core::find(shelves.prices, id);

@@ -36,9 +36,9 @@ core::Refusal stoppedBeforeTheEnd() {
 bool isUntouched(const Logbook& logbook) {
     const core::Shelves shelves = logbook.shelves();
     const auto isPlanned = [](const core::Trial& trial) { return trial.factor.has_value(); };
-    return shelves.plans.empty() && shelves.ownBands.empty() && std::ranges::none_of(shelves.trials, isPlanned) &&
-           logbook.sessions().empty() && logbook.newestReadings().empty() && logbook.loggerSpans().empty() &&
-           logbook.loggerFormats().empty() &&
+    return shelves.plans.empty() && shelves.ownBands.empty() && shelves.prices.empty() && shelves.lots.empty() &&
+           std::ranges::none_of(shelves.trials, isPlanned) && logbook.sessions().empty() &&
+           logbook.newestReadings().empty() && logbook.loggerSpans().empty() && logbook.loggerFormats().empty() &&
            logbook.inside().with([](Connection& connection) { return allCare(connection).empty(); });
 }
 
@@ -109,7 +109,12 @@ void RecordsWriting::writeEvents() {
     }
     for (core::Expense& expense : records_.expenses) {
         expense.batch = batches_(expense.batch);
+        expense.session = sessions_(expense.session);
         addAs(expense.id, expense);
+    }
+    for (core::Potting& potting : records_.pottings) {
+        potting.batch = batches_(potting.batch);
+        addAs(potting.id, potting);
     }
     for (core::PhotoRecord& record : records_.photos) {
         record.photo.batch = batches_(record.photo.batch);

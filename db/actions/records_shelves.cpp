@@ -32,6 +32,16 @@ bool isSameName(const core::OwnBand& a, const core::OwnBand& b) {
     return a.stage == b.stage && a.quantity == b.quantity && a.plant == b.plant;
 }
 
+/// The price that is here from that day on stays.
+bool isSameName(const core::Price& a, const core::Price& b) {
+    return a.from == b.from && core::isSamePriced(a, b);
+}
+
+/// A treatment or medium has one lot of a name, and one that begins on a day: the one that is here stays.
+bool isSameName(const core::Lot& a, const core::Lot& b) {
+    return a.treatment == b.treatment && a.medium == b.medium && (a.name == b.name || a.usedFrom == b.usedFrom);
+}
+
 }  // namespace
 
 /// Uses what the logbook has by that name, else adds it.
@@ -85,6 +95,7 @@ void RecordsWriting::writeShelves() {
     for (core::Trial& trial : from.trials) renameIn(trial);
     bringIn(from.trials, shelves_.trials, trials_);
     writeNamedByPlant();
+    writePrices();
 }
 
 /// What has no name of its own.
@@ -97,6 +108,22 @@ void RecordsWriting::writeNamedByPlant() {
     bringIn(from.plans, shelves_.plans, plans_);
     for (core::OwnBand& band : from.ownBands) band.plant = plants_(band.plant);
     bringIn(from.ownBands, shelves_.ownBands, ownBands_);
+}
+
+void RecordsWriting::writePrices() {
+    core::Shelves& from = records_.shelves;
+    for (core::Price& price : from.prices) {
+        price.method = methods_(price.method);
+        price.station = stations_(price.station);
+        price.medium = media_(price.medium);
+        price.treatment = treatments_(price.treatment);
+    }
+    bringIn(from.prices, shelves_.prices, prices_);
+    for (core::Lot& lot : from.lots) {
+        lot.treatment = treatments_(lot.treatment);
+        lot.medium = media_(lot.medium);
+    }
+    bringIn(from.lots, shelves_.lots, lots_);
 }
 
 /// A trial as this logbook has its things. Its batches come later.

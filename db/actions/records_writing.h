@@ -57,6 +57,7 @@ class RecordsWriting {
     void clearShelves();
     void writeShelves();
     void writeNamedByPlant();
+    void writePrices();
     void renameIn(core::Trial& trial);
     void writeStuck();
     void freeKey(core::LossCause& cause) const;
@@ -86,6 +87,8 @@ class RecordsWriting {
     IdMap<core::TrialId> trials_;
     IdMap<core::PlanId> plans_;
     IdMap<core::OwnBandId> ownBands_;
+    IdMap<core::PriceId> prices_;
+    IdMap<core::LotId> lots_;
     std::map<std::string, std::map<int, core::BatchId>> stuck_;  // by trial and number of what was dealt
     IdMap<core::SessionId> sessions_;
     IdMap<core::CareId> care_;

@@ -2,6 +2,7 @@
 #include "db/actions/session_actions.h"
 
 #include "core/batch/batch_rules.h"
+#include "core/event_rules.h"
 #include "db/actions/ask_first.h"
 #include "db/actions/batch_codes.h"
 #include "db/actions/held_positions.h"
@@ -32,6 +33,42 @@ core::Refusals changeIfSound(Logbook& logbook, Writer& writer, const core::Batch
     return faults;
 }
 
+core::Refusals writeChangedSession(const Logbook& logbook, Writer& writer, const core::Session& session,
+                                   core::Date today) {
+    if (core::find(logbook.sessions(), session.id) == nullptr) return {notThere("Session", "session")};
+    core::Refusals faults = core::faultsIn(session, today);
+    if (!faults.empty()) return faults;
+    const core::Shelves shelves = logbook.shelves();
+    for (const core::BatchId id : batchesIn(logbook, session.id)) {
+        auto record = logbook.batch(id);
+        if (!record) continue;
+        record->batch.stuckOn = session.date;
+        core::Refusals found = core::faultsIn(record->batch, record->checks, shelves, today);
+        prefix(found, record->batch.code);
+        append(faults, std::move(found));
+    }
+    if (faults.empty()) writer.change(session);
+    return faults;
+}
+
+core::Refusals writeWork(const Logbook& logbook, Writer& writer, const core::Session& session, core::Expense work,
+                         core::Date today) {
+    const std::vector<core::Expense> before = logbook.expenses(session.id);
+    if (work.id.isSet() && core::find(before, work.id) == nullptr) return {notThere("Minutes", "expense")};
+    if (!work.minutes) {
+        if (work.id.isSet()) writer.remove(work.id);
+        return {};
+    }
+    work.session = session.id;
+    core::Refusals faults = core::faultsIn(work, today);
+    if (!faults.empty()) return faults;
+    if (work.id.isSet())
+        writer.change(work);
+    else
+        writer.add(work);
+    return faults;
+}
+
 }  // namespace
 
 std::int64_t newId() {
@@ -53,21 +90,15 @@ core::Result<Changes> changeBatch(Logbook& logbook, const core::Batch& batch, co
 }
 
 core::Result<Changes> changeSession(Logbook& logbook, const core::Session& session, core::Date today) {
+    return actUnlessRefused(logbook, "change of the session of " + core::isoText(session.date),
+                            [&](Writer& writer) { return writeChangedSession(logbook, writer, session, today); });
+}
+
+core::Result<Changes> changeSession(Logbook& logbook, const core::Session& session, const core::Expense& work,
+                                    core::Date today) {
     return actUnlessRefused(logbook, "change of the session of " + core::isoText(session.date), [&](Writer& writer) {
-        if (core::find(logbook.sessions(), session.id) == nullptr)
-            return core::Refusals{notThere("Session", "session")};
-        core::Refusals faults = core::faultsIn(session, today);
-        if (!faults.empty()) return faults;
-        const core::Shelves shelves = logbook.shelves();
-        for (const core::BatchId id : batchesIn(logbook, session.id)) {
-            auto record = logbook.batch(id);
-            if (!record) continue;
-            record->batch.stuckOn = session.date;
-            core::Refusals found = core::faultsIn(record->batch, record->checks, shelves, today);
-            prefix(found, record->batch.code);
-            append(faults, std::move(found));
-        }
-        if (faults.empty()) writer.change(session);
+        core::Refusals faults = writeChangedSession(logbook, writer, session, today);
+        append(faults, writeWork(logbook, writer, session, work, today));
         return faults;
     });
 }

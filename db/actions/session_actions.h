@@ -31,6 +31,9 @@ struct SessionWritten {
 [[nodiscard]] core::Result<Changes> changeBatch(Logbook& logbook, const core::Batch& batch, core::Date today);
 [[nodiscard]] core::Result<Changes> changeSession(Logbook& logbook, const core::Session& session,
                                                   core::Date today);  // moves its batches' day too
+/// The same with the minutes that it took, in one step: `work` is an expense of the session, new without an id; without minutes it goes.
+[[nodiscard]] core::Result<Changes> changeSession(Logbook& logbook, const core::Session& session,
+                                                  const core::Expense& work, core::Date today);
 [[nodiscard]] core::Result<Changes> deleteBatch(
     Logbook& logbook, core::BatchId batch);  // with its checks, and its session if that is then empty
 [[nodiscard]] core::Result<Changes> closeBatch(Logbook& logbook, core::BatchId batch, core::Date on,

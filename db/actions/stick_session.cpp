@@ -122,6 +122,10 @@ class SessionWriting {
 
 }  // namespace
 
+core::Refusals writeMade(Logbook& logbook, Writer& writer, core::Shelves& made) {
+    return addMade(writer, made, withMade(logbook.shelves(), made));
+}
+
 core::Refusals writeSession(Logbook& logbook, Writer& writer, SessionDraft& draft, core::Date today) {
     return SessionWriting(logbook, writer, draft, today).write();
 }

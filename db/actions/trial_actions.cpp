@@ -146,11 +146,12 @@ void markStuck(core::Trial& trial, const TrialSessionDraft& draft, const std::ve
 }  // namespace
 
 core::Result<TrialWritten> planTrial(Logbook& logbook, core::Trial trial, const core::TrialLayout& layout,
-                                     core::Date today) {
+                                     core::Date today, core::Shelves made) {
     trial.id = {};
     auto done = actUnlessRefused(logbook, "new trial " + trial.name, [&](Writer& writer) {
         trial.changes.clear();
-        core::Refusals faults = deal(logbook, trial, layout, today);
+        core::Refusals faults = writeMade(logbook, writer, made);
+        if (faults.empty()) faults = deal(logbook, trial, layout, today);
         if (faults.empty()) trial.id = writer.add(trial);
         return faults;
     });

@@ -20,9 +20,10 @@ struct TrialWritten {
 };
 
 /// A new trial with its arms, dealt from its allocationSeed (drawn when there is none); set on today. Refused when the design or the
-/// layout is at fault, the stations are too small, or a place is no longer free.
+/// layout is at fault, the stations are too small, or a place is no longer free. `made`: what its arms name and the logbook lacks, as in
+/// SessionDraft; written in the same step.
 [[nodiscard]] core::Result<TrialWritten> planTrial(Logbook& logbook, core::Trial trial, const core::TrialLayout& layout,
-                                                   core::Date today);
+                                                   core::Date today, core::Shelves made = {});
 /// Name, question, note; and horizon day, measure, margin, factor, arms, blinding: after the first check of one of its batches only with a
 /// reason, which is written beside the change. What was dealt stays as it is.
 [[nodiscard]] core::Result<Changes> changeTrial(Logbook& logbook, const core::Trial& trial, const std::string& reason,

@@ -30,12 +30,6 @@ inline constexpr ExchangeColumn careTableColumns[] = {
     {"litres", CellKind::Figure, false, "of what went in"},
     {"care", CellKind::Text, false, "a label that mixes.csv refers to; empty where it has none"}};
 
-inline constexpr ExchangeColumn expenseTableColumns[] = {
-    {"batch", CellKind::Text, true, "the batch's code"},
-    {"spent_on", CellKind::Date, true, "the day"},
-    {"what", CellKind::Text, true, "what for"},
-    {"amount", CellKind::Figure, true, "in the currency of logbook.csv, to the hundredth"}};
-
 inline constexpr ExchangeColumn photoTableColumns[] = {
     {"batch", CellKind::Text, true, "the batch's code"},
     {"taken_on", CellKind::Date, true, "the day"},

@@ -4,6 +4,7 @@
 #include <cassert>
 
 #include "db/exchange/event_columns.h"
+#include "db/exchange/money_columns.h"
 
 namespace db {
 
@@ -216,6 +217,12 @@ constexpr References planReferences = {{"species cultivar", "plants", "species c
                                        {"method", "methods", "method"}};
 constexpr References ofAStation = {{"station", "stations", "station"}};
 constexpr References ofABatch = {{"batch", "batches", "batch"}};
+constexpr References priceReferences = {{"method", "methods", "method"},
+                                        {"station", "stations", "station"},
+                                        {"medium", "media", "medium"},
+                                        {"treatment", "treatments", "treatment"}};
+constexpr References lotReferences = {{"treatment", "treatments", "treatment"}, {"medium", "media", "medium"}};
+constexpr References expenseReferences = {{"batch", "batches", "batch"}, {"session", "sessions", "session"}};
 constexpr References mixReferences = {{"session", "sessions", "session"}, {"care", "care", "care"}};
 constexpr References bandReferences = {{"species cultivar", "plants", "species cultivar"}};
 
@@ -247,7 +254,11 @@ constexpr ExchangeTable allTables[] = {
     {"plans", "How many plants are wanted, and by when", false, "", planColumns, planReferences},
     {"readings", "What was measured at stations", false, "", readingTableColumns, ofAStation},
     {"care", "What was done to stations", false, "", careTableColumns, ofAStation},
-    {"expenses", "Money that went into single batches", false, "", expenseTableColumns, ofABatch},
+    {"prices", "What things cost, from a day on", false, "", priceColumns, priceReferences},
+    {"lots", "Bottles and bags of hormone and medium, from a day on", false, "", lotColumns, lotReferences},
+    {"pottings", "What became of the rooted after they were potted on", false, "", pottingColumns, ofABatch},
+    {"expenses", "Money and time that went into single batches and sessions", false, "", expenseTableColumns,
+     expenseReferences},
     {"photos", "Pictures of batches, in the folder photos", false, "file", photoTableColumns, ofABatch},
     {"mixes", "Recipes as they were mixed, kept with a session or with care", false, "", mixColumns, mixReferences},
     {"own_bands", "The grower's own bands", false, "", ownBandColumns, bandReferences},

@@ -38,6 +38,6 @@ struct ExchangeTable {
 [[nodiscard]] const ExchangeTable& exchangeTable(std::string_view name);
 
 /// Written into datapackage.json; a folder with a higher one is refused.
-inline constexpr int exchangeVersion = 4;
+inline constexpr int exchangeVersion = 5;
 
 }  // namespace db

@@ -23,7 +23,6 @@ class ConditionReading {
     void takeFormat(TableRow& row);
 
   private:
-    core::SessionId session(TableRow& row) const;
     core::CareId care(TableRow& row) const;
     core::PlantId plant(TableRow& row) const;
 
@@ -53,15 +52,6 @@ void ConditionReading::takeCare(TableRow& row) {
     if (row.isSound()) records_.care.push_back(std::move(care));
 }
 
-core::SessionId ConditionReading::session(TableRow& row) const {
-    const std::string label = row.text("session");
-    if (label.empty()) return {};
-    const auto known = batches_.sessionOfLabel.find(label);
-    if (known != batches_.sessionOfLabel.end() && batches_.hasSessionTable) return batches_.sessions[known->second].id;
-    row.fault("session", core::quotable(label) + " is not in sessions.csv.");
-    return {};
-}
-
 core::CareId ConditionReading::care(TableRow& row) const {
     const std::string label = row.text("care");
     if (label.empty()) return {};
@@ -73,7 +63,7 @@ core::CareId ConditionReading::care(TableRow& row) const {
 void ConditionReading::takeMix(TableRow& row) {
     core::KeptMix mix;
     mix.id.value = newId();
-    mix.session = session(row);
+    mix.session = sessionIn(row, batches_);
     mix.care = care(row);
     mix.madeAt = row.moment("made_at").value_or(core::Moment{});
     const std::string word = row.text("kind");

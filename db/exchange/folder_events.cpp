@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "db/exchange/folder_events.h"
 
-#include <cmath>
 #include <fstream>
 
 #include "core/event_rules.h"
@@ -26,12 +25,9 @@ class EventReading {
           records_(records) {}
 
     void takeReading(TableRow& row);
-    void takeExpense(TableRow& row);
     void takePhoto(TableRow& row);
 
   private:
-    /// Nothing where there is none; of a faulty one nothing more is said.
-    const core::Batch* batch(TableRow& row) const;
     core::ImageBytes picture(TableRow& row) const;
 
     const std::filesystem::path& folder_;
@@ -41,16 +37,6 @@ class EventReading {
     core::Moment now_;
     core::Records& records_;
 };
-
-const core::Batch* EventReading::batch(TableRow& row) const {
-    const std::string code = row.text("batch");
-    const auto known = batches_.codes.find(code);
-    if (known == batches_.codes.end()) {
-        if (batches_.hasBatchTable) row.fault("batch", "No batch " + core::quotable(code) + " is in batches.csv.");
-        return nullptr;
-    }
-    return known->second.isSound ? &batches_.batches[known->second.place].batch : nullptr;
-}
 
 void EventReading::takeReading(TableRow& row) {
     core::Reading reading;
@@ -67,27 +53,6 @@ void EventReading::takeReading(TableRow& row) {
         row.fault(column.empty() ? "value" : column, refusal.sentence);
     }
     if (row.isSound()) records_.readings.push_back(std::move(reading));
-}
-
-void EventReading::takeExpense(TableRow& row) {
-    core::Expense expense;
-    expense.id.value = newId();
-    const core::Batch* owner = batch(row);
-    const std::optional<core::Date> day = row.date("spent_on");
-    expense.what = row.text("what");
-    if (const auto amount = row.figure("amount")) {
-        const double hundredths = std::round(*amount * 100);
-        if (std::abs(hundredths - *amount * 100) > 1e-6 * std::max(1.0, hundredths))
-            row.fault("amount", core::quotable(row.text("amount")) +
-                                    " is finer than a hundredth; two digits after "
-                                    "the point are allowed.");
-        expense.hundredths = static_cast<std::int64_t>(hundredths);
-    }
-    if (!row.isSound() || owner == nullptr || !day) return;
-    expense.batch = owner->id;
-    expense.spentOn = *day;
-    row.refuse(core::faultsIn(expense, today_));
-    if (row.isSound()) records_.expenses.push_back(std::move(expense));
 }
 
 core::ImageBytes EventReading::picture(TableRow& row) const {
@@ -111,14 +76,14 @@ core::ImageBytes EventReading::picture(TableRow& row) const {
 void EventReading::takePhoto(TableRow& row) {
     core::PhotoRecord record;
     record.photo.id.value = newId();
-    const core::Batch* owner = batch(row);
+    const core::BatchRecord* owner = recordIn(row, batches_);
     const std::optional<core::Date> day = row.date("taken_on");
     record.photo.caption = row.text("caption");
     record.image = picture(row);
     if (!row.isSound() || owner == nullptr || !day) return;
-    record.photo.batch = owner->id;
+    record.photo.batch = owner->batch.id;
     record.photo.takenOn = *day;
-    for (const core::Refusal& refusal : core::faultsIn(record.photo, record.image, *owner, today_))
+    for (const core::Refusal& refusal : core::faultsIn(record.photo, record.image, owner->batch, today_))
         row.fault(refusal.field == "Photo" ? "file" : columnOf(exchangeTable("photos"), refusal.field),
                   refusal.sentence);
     if (row.isSound()) records_.photos.push_back(std::move(record));
@@ -131,6 +96,25 @@ core::StationId stationIn(TableRow& row, const FolderShelves& shelves) {
     if (const core::Station* known = shelves.stations.find(name)) return known->id;
     row.fault("station", "No station " + core::quotable(name) + " is in stations.csv or batches.csv.");
     return {};
+}
+
+core::SessionId sessionIn(TableRow& row, const FolderBatches& batches) {
+    const std::string label = row.text("session");
+    if (label.empty()) return {};
+    const auto known = batches.sessionOfLabel.find(label);
+    if (known != batches.sessionOfLabel.end() && batches.hasSessionTable) return batches.sessions[known->second].id;
+    row.fault("session", core::quotable(label) + " is not in sessions.csv.");
+    return {};
+}
+
+const core::BatchRecord* recordIn(TableRow& row, const FolderBatches& batches) {
+    const std::string code = row.text("batch");
+    const auto known = batches.codes.find(code);
+    if (known == batches.codes.end()) {
+        if (batches.hasBatchTable) row.fault("batch", "No batch " + core::quotable(code) + " is in batches.csv.");
+        return nullptr;
+    }
+    return known->second.isSound ? &batches.batches[known->second.place] : nullptr;
 }
 
 core::Quantity quantityIn(TableRow& row) {
@@ -150,7 +134,6 @@ void readEvents(const std::filesystem::path& folder, const FolderShelves& shelve
         });
     };
     table("readings", &EventReading::takeReading);
-    table("expenses", &EventReading::takeExpense);
     table("photos", &EventReading::takePhoto);
 }
 

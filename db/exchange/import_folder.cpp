@@ -9,6 +9,7 @@
 #include "db/exchange/folder_batches.h"
 #include "db/exchange/folder_conditions.h"
 #include "db/exchange/folder_events.h"
+#include "db/exchange/folder_money.h"
 #include "db/exchange/folder_shelves.h"
 #include "db/exchange/folder_trials.h"
 
@@ -74,6 +75,7 @@ FolderContents readFolder(const std::filesystem::path& folder, core::Date today,
         readPlans(folder, shelves, faults, stop);
         if (faults.isEmpty()) judgePositions(shelves, batches, faults);
         readEvents(folder, shelves, batches, today, contents.records, faults, stop);
+        readMoney(folder, shelves, batches, today, contents.records, faults, stop);
         readConditions(folder, shelves, batches, today, contents.records, faults, stop);
         contents.batchRows = std::move(batches.rows);
         contents.records.shelves = std::move(shelves.shelves);

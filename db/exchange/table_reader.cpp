@@ -91,7 +91,18 @@ constexpr FieldColumn fieldColumns[] = {{"botanical_name", "species"},
                                         {"band", "low"},
                                         {"kept_with", "session"},
                                         {"heading_of_the_file", "header"},
-                                        {"columns_of_the_file", "mapping"}};
+                                        {"columns_of_the_file", "mapping"},
+                                        {"belongs_to", "method"},
+                                        {"belongs_to", "batch"},
+                                        {"lasts", "lasts_years"},
+                                        {"lasts_for_years", "lasts_years"},
+                                        {"lasts_for_batches", "lasts_for"},
+                                        {"a_pack_does_for", "lasts_for"},
+                                        {"for_each", "basis"},
+                                        {"power", "watts"},
+                                        {"share_of_the_time", "duty"},
+                                        {"lot_of", "treatment"},
+                                        {"lost_after_potting", "lost"}};
 
 std::vector<std::string> headingOf(const CsvRow& row) {
     std::vector<std::string> heading;
@@ -106,10 +117,12 @@ std::string columnOf(const ExchangeTable& table, const std::string& field) {
     std::ranges::transform(name, name.begin(), [](char c) {
         return c == ' ' ? '_' : c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
     });
+    const auto has = [&](std::string_view wanted) {
+        return std::ranges::any_of(table.columns, [&](const ExchangeColumn& each) { return each.name == wanted; });
+    };
     for (const FieldColumn& pair : fieldColumns)
-        if (pair.field == name) name = pair.column;
-    const auto isIt = [&](const ExchangeColumn& column) { return column.name == name; };
-    if (std::ranges::any_of(table.columns, isIt)) return name;
+        if (pair.field == name && has(pair.column)) return std::string(pair.column);
+    if (has(name)) return name;
     return field == "Name" ? std::string(table.columns.front().name) : std::string();
 }
 

@@ -57,21 +57,6 @@ void writeReadings(const core::Records& records, const TableFiles& files) {
     });
 }
 
-void writeExpenses(const core::Records& records, const Codes& codes, const TableFiles& files) {
-    const auto expenses = inOrderOf(records.expenses, [&](const core::Expense& expense) {
-        return std::tuple(expense.spentOn, codeIn(codes, expense.batch), std::string_view(expense.what),
-                          expense.hundredths);
-    });
-    files.table("expenses", [&](CsvWriter& csv) {
-        for (const core::Expense* expense : expenses)
-            csv.text(codeIn(codes, expense->batch))
-                .text(core::isoText(expense->spentOn))
-                .text(expense->what)
-                .figure(static_cast<double>(expense->hundredths) / 100)
-                .endRow();
-    });
-}
-
 /// "photos/0001.jpg": what a picture is told by its first byte.
 std::string fileOfPhoto(std::size_t number, const core::ImageBytes& image) {
     constexpr std::uint8_t firstOfPng = 0x89;
@@ -112,7 +97,6 @@ void writeEvents(const core::Records& records, const TableFiles& files) {
     const Codes codes = codesOf(records);
     writeFindings(records, files);
     writeReadings(records, files);
-    writeExpenses(records, codes, files);
     writePhotos(records, codes, files);
 }
 

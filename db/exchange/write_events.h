@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Writes what happened beside checks: findings by position, readings, care, expenses, and photos with their pictures.
+// Writes what happened beside checks: findings by position, readings, and photos with their pictures.
 #pragma once
 
 #include "core/records.h"

@@ -11,6 +11,7 @@
 #include "db/exchange/table_files.h"
 #include "db/exchange/write_conditions.h"
 #include "db/exchange/write_events.h"
+#include "db/exchange/write_money.h"
 #include "db/exchange/write_trials.h"
 
 namespace db {
@@ -55,6 +56,7 @@ void FolderWriter::write() {
     writeChecks();
     writeTrials(records_, files_);
     writeEvents(records_, files_);
+    writeMoney(records_, sessionLabel_, files_);
     writeConditions(records_, sessionLabel_, files_);
 }
 

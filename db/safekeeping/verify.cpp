@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: MIT
 #include "db/safekeeping/verify.h"
 
+#include <algorithm>
 #include <map>
+#include <span>
 
 #include "core/batch/batch_rules.h"
 #include "core/batch/check_rules.h"
 #include "core/batch/position_rules.h"
+#include "core/batch/potting_rules.h"
 #include "core/climate/own_band_rules.h"
 #include "core/event_rules.h"
+#include "core/money/price_rules.h"
 #include "core/planning/plan_rules.h"
 #include "core/shelf_rules.h"
+#include "core/treatment/lot_rules.h"
 #include "db/history/changeset.h"
 #include "db/history/history.h"
 #include "db/inside.h"
@@ -21,6 +26,7 @@
 #include "db/tables/logger_format_table.h"
 #include "db/tables/mix_table.h"
 #include "db/tables/photo_table.h"
+#include "db/tables/potting_table.h"
 #include "db/tables/reading_table.h"
 #include "db/transaction.h"
 
@@ -45,6 +51,7 @@ class Verifying {
             verifyBatches();
             verifyEvents(connection);
             verifyConditions(connection);
+            verifyMoney(connection);
             verifyHistory(connection, inside.schemaVersion);
         });
         return std::move(verification_);
@@ -127,9 +134,6 @@ class Verifying {
             if (const auto batch = batchIn(connection, photo.batch))
                 faults("A photo of " + batch->code,
                        core::faultsIn(photo, imageOf(connection, photo.id), *batch, today_));
-        for (const core::Expense& expense : allExpenses(connection))
-            if (const auto batch = batchIn(connection, expense.batch))
-                faults("An expense for " + batch->code, core::faultsIn(expense, today_));
     }
 
     void verifyConditions(Connection& connection) {
@@ -142,6 +146,33 @@ class Verifying {
         for (const core::LoggerSpan& span : allLoggerSpans(connection))
             if (std::chrono::sys_days(span.lastDay) > now)
                 fault("What a logger recorded reaches to " + core::isoText(span.lastDay) + ", which is still to come.");
+    }
+
+    void verifyMoney(Connection& connection) {
+        for (const core::Price& price : shelves_.prices)
+            faults("The price of " + price.what + " from " + core::isoText(price.from),
+                   core::faultsIn(price, shelves_, today_));
+        for (const core::Lot& lot : shelves_.lots) faults("The lot " + lot.name, core::faultsIn(lot, shelves_, today_));
+        for (const core::Expense& expense : allExpenses(connection)) {
+            const auto batch = batchIn(connection, expense.batch);
+            faults(batch ? "An expense for " + batch->code
+                         : "An expense of a session, of " + core::isoText(expense.spentOn),
+                   core::faultsIn(expense, today_));
+        }
+        std::map<core::BatchId, std::vector<core::Potting>> pottings;
+        for (core::Potting& potting : allPottings(connection)) pottings[potting.batch].push_back(std::move(potting));
+        for (auto& [batch, counts] : pottings)
+            if (const auto record = logbook_.batch(batch)) verifyPottings(*record, std::move(counts));
+    }
+
+    /// Each is judged with those before it, so that a count too many is one fault; of a day, those that leave most alive come first.
+    void verifyPottings(const core::BatchRecord& record, std::vector<core::Potting> counts) {
+        std::ranges::sort(counts, {}, [](const core::Potting& count) {
+            return std::pair(count.countedOn, count.lost - count.potted);
+        });
+        for (std::size_t number = 0; number < counts.size(); ++number)
+            faults("The count after potting of " + record.batch.code + " on " + core::isoText(counts[number].countedOn),
+                   core::faultsIn(counts[number], record, std::span(counts).first(number), today_));
     }
 
     /// Changesets of the present schema are walked whole; those that a migration has sealed are never applied again.

@@ -72,13 +72,6 @@ core::Photo recordedPhoto(const db::Logbook& logbook, Chance& chance) {
     return some(photos, chance);
 }
 
-core::Expense recordedExpense(const db::Logbook& logbook, Chance& chance) {
-    std::vector<core::Expense> expenses;
-    for (const core::BatchLine& line : logbook.batchLines())
-        for (core::Expense& expense : logbook.expenses(line.batch.id)) expenses.push_back(std::move(expense));
-    return some(expenses, chance);
-}
-
 Done doRecordReadings(db::Logbook& logbook, Chance& chance, core::Date today) {
     std::vector<core::Reading> readings;
     for (int number = pick(chance, 3); number >= 0; --number)
@@ -103,15 +96,6 @@ Done doChangePhoto(db::Logbook& logbook, Chance& chance, core::Date today) {
     photo.caption = someName(chance);
     if (pick(chance, 3) == 0) photo.takenOn = someDay(chance, today);
     return db::changePhoto(logbook, photo, today);
-}
-
-Done doKeepExpense(db::Logbook& logbook, Chance& chance, core::Date today) {
-    core::Expense expense = pick(chance, 2) == 0 ? recordedExpense(logbook, chance) : core::Expense{};
-    expense.batch = someBatch(logbook, chance);
-    expense.spentOn = someDay(chance, today);
-    expense.what = someName(chance);
-    expense.hundredths = pick(chance, 10'000) - 200;
-    return db::keepExpense(logbook, expense, today);
 }
 
 Done doKeepSchedule(db::Logbook& logbook, Chance& chance) {
@@ -204,10 +188,6 @@ Done performEvent(db::Logbook& logbook, Action action, Chance& chance, core::Dat
             return doChangePhoto(logbook, chance, today);
         case Action::DeletePhoto:
             return db::deletePhoto(logbook, recordedPhoto(logbook, chance));
-        case Action::KeepExpense:
-            return doKeepExpense(logbook, chance, today);
-        case Action::DeleteExpense:
-            return db::deleteExpense(logbook, recordedExpense(logbook, chance));
         case Action::KeepVisit:
             return doKeepVisit(logbook, chance, today);
         case Action::RecordLook:

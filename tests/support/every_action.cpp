@@ -14,6 +14,7 @@
 #include "tests/support/chance_values.h"
 #include "tests/support/conditions_by_chance.h"
 #include "tests/support/events_by_chance.h"
+#include "tests/support/money_by_chance.h"
 #include "tests/support/trials_by_chance.h"
 
 namespace support {
@@ -294,8 +295,6 @@ Done perform(db::Logbook& logbook, Action action, Chance& chance, core::Date tod
         case Action::AddPhotos:
         case Action::ChangePhoto:
         case Action::DeletePhoto:
-        case Action::KeepExpense:
-        case Action::DeleteExpense:
         case Action::KeepVisit:
         case Action::RecordLook:
             return performEvent(logbook, action, chance, today);
@@ -317,6 +316,15 @@ Done perform(db::Logbook& logbook, Action action, Chance& chance, core::Date tod
         case Action::KeepLoggerFormat:
         case Action::RemoveLoggerFormat:
             return performCondition(logbook, action, chance, today);
+        case Action::KeepExpense:
+        case Action::DeleteExpense:
+        case Action::KeepPrice:
+        case Action::RemovePrice:
+        case Action::KeepLot:
+        case Action::RemoveLot:
+        case Action::KeepPotting:
+        case Action::DeletePotting:
+            return performMoney(logbook, action, chance, today);
         case Action::MergePlants:
         case Action::MergeStockPlants:
         case Action::MergeStations:

@@ -79,10 +79,16 @@ enum class Action {
     AddLoggerDays,
     RemoveLoggerDays,
     KeepLoggerFormat,
-    RemoveLoggerFormat
+    RemoveLoggerFormat,
+    KeepPrice,
+    RemovePrice,
+    KeepLot,
+    RemoveLot,
+    KeepPotting,
+    DeletePotting
 };
 
-inline constexpr int actions = static_cast<int>(Action::RemoveLoggerFormat) + 1;
+inline constexpr int actions = static_cast<int>(Action::DeletePotting) + 1;
 
 using Chance = std::mt19937;  // its numbers are the same on every machine
 

@@ -55,7 +55,7 @@ TEST(DataPackage, PointsOnlyAtColumnsThatAreThere) {
             expectThere(key["reference"]["resource"], key["reference"]["fields"]);
         }
     }
-    EXPECT_EQ(references, 33);
+    EXPECT_EQ(references, 41);
 }
 
 TEST(DataPackage, CarriesTheCitation) {
@@ -78,14 +78,14 @@ TEST(DataPackage, IsNotNeeded) {
 
 TEST(DataPackage, RefusesWhatIsNoJsonAndWhatIsNewer) {
     const support::TemporaryFolder folder;
-    for (const char* broken : {"", "{", "[1]", "{\"a\":", "\xFF", "{\"strikebook\": {\"exchange_version\": 5}}"}) {
+    for (const char* broken : {"", "{", "[1]", "{\"a\":", "\xFF", "{\"strikebook\": {\"exchange_version\": 6}}"}) {
         folder.write("datapackage.json", broken);
         EXPECT_TRUE(db::readDataPackage(folder / "datapackage.json").fault) << broken;
     }
     for (const char* sound :
          {"{}", "{\"strikebook\": 5}", "{\"title\": 5, \"sources\": 3}", "{\"strikebook\": {\"exchange_version\": 1}}",
           "{\"strikebook\": {\"exchange_version\": 2}}", "{\"strikebook\": {\"exchange_version\": 3}}",
-          "{\"strikebook\": {\"exchange_version\": 4}}"}) {
+          "{\"strikebook\": {\"exchange_version\": 4}}", "{\"strikebook\": {\"exchange_version\": 5}}"}) {
         folder.write("datapackage.json", sound);
         EXPECT_FALSE(db::readDataPackage(folder / "datapackage.json").fault) << sound;
     }

@@ -118,16 +118,42 @@ void numberConditions(core::Records& records, const Renaming& stations, const Re
                   [](const core::OwnBand& band) { return std::tuple(band.plant, band.quantity, band.stage); });
 }
 
+void numberPrices(core::Shelves& shelves, const Renaming& methods, const Renaming& stations, const Renaming& media,
+                  const Renaming& treatments) {
+    for (core::Price& price : shelves.prices) {
+        rename(price.method, methods);
+        rename(price.station, stations);
+        rename(price.medium, media);
+        rename(price.treatment, treatments);
+    }
+    sortAndNumber(shelves.prices, [](const core::Price& p) {
+        return std::tuple(p.kind, p.what, p.from, p.basis, p.method, p.station, p.medium, p.treatment);
+    });
+    for (core::Lot& lot : shelves.lots) {
+        rename(lot.medium, media);
+        rename(lot.treatment, treatments);
+    }
+    sortAndNumber(shelves.lots,
+                  [](const core::Lot& lot) { return std::tuple(lot.usedFrom, lot.name, lot.medium, lot.treatment); });
+}
+
 /// What happened at stations and to batches, in an order of its own content.
-void numberEvents(core::Records& records, const Renaming& stations, const Renaming& batches) {
+void numberEvents(core::Records& records, const Renaming& stations, const Renaming& batches, const Renaming& sessions) {
     for (core::Reading& reading : records.readings) rename(reading.station, stations);
     for (core::Care& care : records.care) rename(care.station, stations);
-    for (core::Expense& expense : records.expenses) rename(expense.batch, batches);
+    for (core::Expense& expense : records.expenses) {
+        rename(expense.batch, batches);
+        rename(expense.session, sessions);
+    }
+    for (core::Potting& potting : records.pottings) rename(potting.batch, batches);
     for (core::PhotoRecord& record : records.photos) rename(record.photo.batch, batches);
     sortAndNumber(records.readings,
                   [](const core::Reading& r) { return std::tuple(r.readAt, r.station, r.quantity, r.value, r.note); });
-    sortAndNumber(records.expenses,
-                  [](const core::Expense& e) { return std::tuple(e.spentOn, e.batch, e.what, e.hundredths); });
+    sortAndNumber(records.expenses, [](const core::Expense& e) {
+        return std::tuple(e.spentOn, e.batch, e.session, e.what, e.hundredths, e.minutes);
+    });
+    sortAndNumber(records.pottings,
+                  [](const core::Potting& p) { return std::tuple(p.countedOn, p.batch, p.potted, p.lost, p.note); });
     std::ranges::sort(records.photos, {}, [](const core::PhotoRecord& record) {
         return std::tuple(record.photo.takenOn, record.photo.batch, record.photo.caption, record.image);
     });
@@ -181,7 +207,8 @@ core::Records withPlainIds(core::Records records) {
                              .treatments = treatments,
                              .kinds = kinds,
                              .batches = batches});
-    numberEvents(records, stations, batches);
+    numberEvents(records, stations, batches, sessions);
+    numberPrices(shelves, methods, stations, media, treatments);
     numberCareAndMixes(records, sessions);
     numberConditions(records, stations, plants);
     return records;

@@ -8,6 +8,7 @@
 
 #include "core/batch/position_rules.h"
 #include "tests/db/exchange/random_conditions.h"
+#include "tests/db/exchange/random_money.h"
 
 namespace support {
 
@@ -64,6 +65,7 @@ class RandomWriter {
             if (chance()) planTrial(trial);
         writePlans();
         RandomConditions(engine_, id_).write(records_);
+        RandomMoney(engine_, id_).write(records_);
         return std::move(records_);
     }
 

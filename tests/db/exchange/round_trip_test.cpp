@@ -39,6 +39,9 @@ void expectSame(const core::Records& got, const core::Records& wanted) {
     EXPECT_EQ(one.shelves.ownBands, other.shelves.ownBands);
     EXPECT_EQ(one.loggerDays, other.loggerDays);
     EXPECT_EQ(one.loggerFormats, other.loggerFormats);
+    EXPECT_EQ(one.shelves.prices, other.shelves.prices);
+    EXPECT_EQ(one.shelves.lots, other.shelves.lots);
+    EXPECT_EQ(one.pottings, other.pottings);
 }
 
 core::Records importedFrom(const std::filesystem::path& folder) {
