@@ -5,11 +5,11 @@
 #include <cmath>
 #include <cstddef>
 #include <limits>
-#include <numbers>
 
 #include "stats/numeric/require.h"
 #include "stats/overdispersion/beta_binomial_likelihood.h"
 #include "stats/overdispersion/beta_binomial_probabilities.h"
+#include "stats/overdispersion/rate_steps.h"
 
 namespace stats {
 namespace {
@@ -21,30 +21,6 @@ std::vector<double> mixedLaw(const PastBatches& past, int trials, int angles) {
         for (std::size_t x = 0; x < law.size(); ++x) mixed[x] += point.weight * law[x];
     }
     return mixed;
-}
-
-// Where on 0 to pi / 2 the rate's angle lies, measured from both ends, and how densely such places lie there.
-struct Place {
-    double fromLow, fromHigh;
-    double step;
-};
-
-// Equal steps. They are exact, nearly, for a prior that leaves no corner at the ends.
-Place evenPlace(double share) {
-    constexpr double right = std::numbers::pi / 2;
-    return {.fromLow = share * right, .fromHigh = (1 - share) * right, .step = 1};
-}
-
-// Steps that crowd at the ends, where powers of other priors are not smooth: Sidi's sine transformation.
-Place crowdedPlace(double share) {
-    constexpr double right = std::numbers::pi / 2, round = 2 * std::numbers::pi;
-    const auto crowded = [](double from) { return from - std::sin(round * from) / round; };
-    return {
-        .fromLow = crowded(share) * right, .fromHigh = crowded(1 - share) * right, .step = 1 - std::cos(round * share)};
-}
-
-bool leavesNoCorner(const RatePrior& prior) {
-    return std::fmod(prior.successes, 1) == 0.5 && std::fmod(prior.failures, 1) == 0.5;
 }
 
 double largestMove(const std::vector<double>& from, const std::vector<double>& to) {
@@ -83,25 +59,21 @@ void requirePastBatches(std::string_view function, const PastBatches& past) {
 std::vector<RatePoint> ratePosterior(const PastBatches& past, int angles) {
     requirePastBatches("ratePosterior", past);
     if (angles < 1) throwDomainError("ratePosterior", "angles", angles, "1 or more");
-    constexpr double negligible = 1e-15, belowOne = 1 - std::numeric_limits<double>::epsilon() / 2;
+    constexpr double negligible = 1e-15;
     const std::vector<Tray> counted = traysWithTrials(past.batches);
     const BetaBinomialLikelihood likelihood(counted);
     double spreadWeight = 0;
     for (const WeightedCorrelation& each : past.spread) spreadWeight += each.weight;
-    const auto placeOf = leavesNoCorner(past.prior) ? evenPlace : crowdedPlace;
+    const std::vector<RateStep> steps = rateSteps(past.prior, angles);
     std::vector<RatePoint> points;
     double heaviest = 0;
     for (const WeightedCorrelation& each : past.spread) {
         std::vector<RatePoint> here;
         double largest = -std::numeric_limits<double>::infinity();
-        for (int i = 0; i < angles; ++i) {
-            const Place place = placeOf((i + 0.5) / angles);
-            const double sine = std::sin(place.fromLow), cosine = std::sin(place.fromHigh);
-            const double rate = std::min(sine * sine, belowOne);
-            double logWeight = (2 * past.prior.successes - 1) * std::log(sine) +
-                               (2 * past.prior.failures - 1) * std::log(cosine) + std::log(place.step);
-            if (!counted.empty()) logWeight += likelihood.logLikelihood(rate, each.correlation);
-            here.push_back({.rate = rate, .correlation = each.correlation, .weight = logWeight});
+        for (const RateStep& step : steps) {
+            double logWeight = step.logWeight;
+            if (!counted.empty()) logWeight += likelihood.logLikelihood(step.rate, each.correlation);
+            here.push_back({.rate = step.rate, .correlation = each.correlation, .weight = logWeight});
             largest = std::max(largest, logWeight);
         }
         double sum = 0;
