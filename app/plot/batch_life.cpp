@@ -30,6 +30,8 @@ BatchLife batchLifeOf(const db::Logbook& logbook, const core::BatchRecord& recor
     life.until = lastDayOf(record, today);
     life.photos = logbook.photos(batch.id);
     life.expenses = logbook.expenses(batch.id);
+    life.sharedExpenses = logbook.expenses(batch.session);
+    life.pottings = logbook.pottings(batch.id);
     life.bands = bandsOf(record, shelves);
     const core::Station* station = core::find(shelves.stations, batch.station);
     if (station == nullptr) return life;

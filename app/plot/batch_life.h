@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What happened around a batch beside its checks: readings and care of its station while it stood there, its photos, what it cost.
+// What happened around a batch beside its checks: readings and care of its station while it stood there, its photos, what it cost, what became of it in pots.
 #pragma once
 
 #include <QString>
@@ -22,6 +22,8 @@ struct BatchLife {
     std::vector<core::Care> care;
     std::vector<core::Photo> photos;
     std::vector<core::Expense> expenses;
+    std::vector<core::Expense> sharedExpenses{};  // of its session
+    std::vector<core::Potting> pottings{};
     std::map<core::Quantity, std::vector<core::BandFrom>> bands{};  // of the stages that it went through
 };
 

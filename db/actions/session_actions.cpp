@@ -54,11 +54,12 @@ core::Refusals writeChangedSession(const Logbook& logbook, Writer& writer, const
 core::Refusals writeWork(const Logbook& logbook, Writer& writer, const core::Session& session, core::Expense work,
                          core::Date today) {
     const std::vector<core::Expense> before = logbook.expenses(session.id);
-    if (work.id.isSet() && core::find(before, work.id) == nullptr) return {notThere("Minutes", "expense")};
+    const bool isThere = core::find(before, work.id) != nullptr;
     if (!work.minutes) {
-        if (work.id.isSet()) writer.remove(work.id);
+        if (isThere) writer.remove(work.id);
         return {};
     }
+    if (work.id.isSet() && !isThere) return {notThere("Minutes", "expense")};
     work.session = session.id;
     core::Refusals faults = core::faultsIn(work, today);
     if (!faults.empty()) return faults;
