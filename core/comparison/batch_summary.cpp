@@ -123,9 +123,9 @@ BatchSummary summaryOf(const BatchRecord& record, const Shelves& shelves, std::s
     summary.past = ownPast(earlier, summary.interval, summary.level);
     summary.past.horizonDay = horizonDay;
     std::erase_if(summary.past.rootedByDay, [&](const DayShare& share) { return share.day > horizonDay; });
-    const stats::PooledSpread spread = pooledSpreadOf(all, horizonDay, summary.level);
-    summary.againstPast = againstThePast(own.front(), earlier, horizonDay, spread);
-    summary.chart = strikeChart(like, usualFalseAlarmRate, spread);
+    summary.againstPast =
+        againstThePast(own.front(), earlier, horizonDay, pooledSpreadWithout(all, batch.id, horizonDay, summary.level));
+    summary.chart = strikeChart(like, usualFalseAlarmRate, pooledSpreadOf(all, horizonDay, summary.level));
     summary.cautions = summaryCautions(batch, summary, shelves);
     summary.inWords = summaryInWords(summary, horizonDay);
     return summary;

@@ -28,6 +28,12 @@ std::vector<Course> earlierLike(const Batch& batch, std::span<const Course> cour
     return earlier;
 }
 
+// To learn the spread anew without each batch takes time, so only where there is something to be found.
+bool mayBeOdd(const AgainstThePast& against, double falseAlarmRate) {
+    constexpr double farFromOdd = 0.25;
+    return against.chanceOfSoFew < std::max(farFromOdd, 2 * falseAlarmRate);
+}
+
 }  // namespace
 
 std::vector<BehindThePast> batchesBehind(std::span<const BatchRecord> all, const Shelves& shelves, Date today) {
@@ -40,7 +46,11 @@ std::vector<BehindThePast> batchesBehind(std::span<const BatchRecord> all, const
     for (const Course& course : courses) {
         const Batch& batch = course.record->batch;
         if (!isGoingOn(*course.record)) continue;
-        auto against = againstThePast(course, earlierLike(batch, courses), horizonDay, spread);
+        const std::vector<Course> earlier = earlierLike(batch, courses);
+        auto against = againstThePast(course, earlier, horizonDay, spread);
+        if (!against || !mayBeOdd(*against, shelves.facts.falseAlarmRate)) continue;
+        against = againstThePast(course, earlier, horizonDay,
+                                 pooledSpreadWithout(all, batch.id, horizonDay, shelves.facts.level));
         if (against && against->chanceOfSoFew < shelves.facts.falseAlarmRate)
             behind.push_back({.batch = batch.id, .code = batch.code, .against = std::move(*against)});
     }

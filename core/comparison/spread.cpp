@@ -13,10 +13,13 @@ namespace {
 
 using LikeBatches = std::tuple<PlantId, MethodId, TreatmentId, MediumId, CuttingKindId>;
 
-std::vector<std::vector<BatchCount>> groupsOfLikeBatches(std::span<const BatchRecord> batches, int horizonDay) {
+template <class IsCounted>
+std::vector<std::vector<BatchCount>> groupsOfLikeBatches(std::span<const BatchRecord> batches, int horizonDay,
+                                                         const IsCounted& isCounted) {
     std::map<LikeBatches, std::vector<BatchCount>> countsOf;
     for (const BatchRecord& record : batches) {
         const Batch& batch = record.batch;
+        if (!isCounted(batch)) continue;
         const HorizonFate fate = fateAt(horizonDay, batch.stuck, looksOf(record));
         if (fate.assessed > 0)
             countsOf[{batch.plant, batch.method, batch.treatment, batch.medium, batch.cuttingKind}].push_back(
@@ -26,6 +29,10 @@ std::vector<std::vector<BatchCount>> groupsOfLikeBatches(std::span<const BatchRe
     for (auto& [like, counts] : countsOf)
         if (counts.size() > 1) groups.push_back(std::move(counts));  // a batch alone in its group shows no spread
     return groups;
+}
+
+std::vector<std::vector<BatchCount>> groupsOfLikeBatches(std::span<const BatchRecord> batches, int horizonDay) {
+    return groupsOfLikeBatches(batches, horizonDay, [](const Batch&) { return true; });
 }
 
 stats::PooledSpread pooledOverGroups(const std::vector<std::vector<BatchCount>>& groups, double level) {
@@ -54,6 +61,18 @@ double designEffectOf(std::span<const ArmRecords> arms, double correlation) {
 
 stats::PooledSpread pooledSpreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay, double level) {
     return pooledOverGroups(groupsOfLikeBatches(wholeLogbook, horizonDay), level);
+}
+
+stats::PooledSpread pooledSpreadWithout(std::span<const BatchRecord> wholeLogbook, BatchId judged, int horizonDay,
+                                        double level) {
+    const auto isOther = [&](const Batch& batch) { return batch.id != judged; };
+    return pooledOverGroups(groupsOfLikeBatches(wholeLogbook, horizonDay, isOther), level);
+}
+
+stats::PooledSpread pooledSpreadOfOthers(std::span<const BatchRecord> wholeLogbook, PlantId plant, MethodId method,
+                                         int horizonDay, double level) {
+    const auto isOther = [&](const Batch& batch) { return batch.plant != plant || batch.method != method; };
+    return pooledOverGroups(groupsOfLikeBatches(wholeLogbook, horizonDay, isOther), level);
 }
 
 void borrowSpread(const Spread& spread, double level, ArmRecords& records) {

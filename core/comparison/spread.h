@@ -13,6 +13,14 @@ namespace core {
 [[nodiscard]] stats::PooledSpread pooledSpreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay,
                                                  double level);
 
+/// The same without one batch that is to be judged: what it says of spread would excuse it.
+[[nodiscard]] stats::PooledSpread pooledSpreadWithout(std::span<const BatchRecord> wholeLogbook, BatchId judged,
+                                                      int horizonDay, double level);
+
+/// The same without the batches of one plant by one method, whose own spread is in question.
+[[nodiscard]] stats::PooledSpread pooledSpreadOfOthers(std::span<const BatchRecord> wholeLogbook, PlantId plant,
+                                                       MethodId method, int horizonDay, double level);
+
 /// Pooled over groups of like batches (same plant, method, treatment, medium, kind of cutting) of the whole logbook, counted at the horizon;
 /// the design effect is that of the batches in `arms`.
 [[nodiscard]] Spread spreadOf(std::span<const BatchRecord> wholeLogbook, int horizonDay,

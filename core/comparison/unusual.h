@@ -27,7 +27,8 @@ struct AgainstThePast {
     std::string inWords;
 };
 
-/// Absent before the first look, or where no earlier batch says anything at that day.
+/// Absent before the first look, or where no earlier batch says anything at that day. `spread` must be learnt without the
+/// batch itself (pooledSpreadWithout), or its own oddness excuses it and it is called odd too seldom.
 [[nodiscard]] std::optional<AgainstThePast> againstThePast(const Course& batch, std::span<const Course> earlier,
                                                            int horizonDay, const stats::PooledSpread& spread);
 

@@ -4,6 +4,11 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <array>
+#include <cmath>
+#include <iostream>
+
+#include "stats/numeric/seeded_random.h"
 #include "tests/support/builders.h"
 
 namespace {
@@ -68,6 +73,50 @@ TEST(BatchesBehind, IsSilentWithoutAPastOrALook) {
     batches.back().checks.clear();
     EXPECT_TRUE(behind(batches).empty());
     EXPECT_TRUE(behind({}).empty());
+}
+
+/// `earlier` batches and one going on, all of one rate and one likeness within batches, both drawn from what the program holds for likely
+/// before any record: Jeffreys's rule, and Beta(1, 4).
+std::vector<core::BatchRecord> fromOneLaw(int earlier, stats::SeededRandom& random) {
+    const double rate = random.beta(0.5, 0.5), likeness = random.beta(1, 4), sum = (1 - likeness) / likeness;
+    std::vector<core::BatchRecord> batches;
+    for (int i = 0; i <= earlier; ++i) {
+        const int stuck = 12 + static_cast<int>(random.below(17));
+        const int rooted = random.binomial(stuck, random.beta(rate * sum, (1 - rate) * sum));
+        const core::Date day = core::addDays(support::stickingDay(), i < earlier ? 0 : 60);
+        batches.push_back(aBatch().stuck(stuck).stuckOn(day).looked(35, {.rooted = rooted}));
+    }
+    return batches;
+}
+
+bool isFlagged(const std::vector<core::BatchRecord>& batches, double falseAlarmRate) {
+    core::Shelves shelves = support::someShelves();
+    shelves.facts.falseAlarmRate = falseAlarmRate;
+    return !core::batchesBehind(batches, shelves, lookedOn()).empty();
+}
+
+TEST(BatchesBehind, KeepToTheRateOfFalseAlarmsThatIsSet) {
+    stats::SeededRandom random(20261130);
+    std::cout << "[ seed 20261130 ]\n";
+    constexpr std::array rates{0.1, 0.05, 0.01};
+    constexpr int runs = 1000;
+    for (const int earlier : {3, 10, 30}) {
+        std::array<int, rates.size()> flagged{};
+        for (int run = 0; run < runs; ++run) {
+            const std::vector<core::BatchRecord> batches = fromOneLaw(earlier, random);
+            // What isn't flagged at a rate isn't at a smaller one.
+            for (std::size_t i = 0; i < rates.size() && isFlagged(batches, rates[i]); ++i) ++flagged[i];
+        }
+        for (std::size_t i = 0; i < rates.size(); ++i) {
+            const double share = static_cast<double>(flagged[i]) / runs;
+            std::cout << "[ " << earlier << " earlier batches, set to " << rates[i] << ": flagged " << share << " ]\n";
+            EXPECT_LE(share, rates[i] + 3 * std::sqrt(rates[i] * (1 - rates[i]) / runs)) << earlier;
+            // Counts are whole, and a rate near 0 or 1 leaves no room for alarms.
+            if (earlier == 30) {
+                EXPECT_GE(share, rates[i] / 4) << "so rare that nobody is warned";
+            }
+        }
+    }
 }
 
 }  // namespace
