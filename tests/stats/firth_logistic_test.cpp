@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -36,6 +37,24 @@ TEST(FirthLogistic, GivesWhatAnotherAlgorithmDoesInR) {
         EXPECT_NEAR(answer.penalisedLogLikelihood, each.firth.at("penalised_log_likelihood").get<double>(), 1e-8)
             << each.id;
     }
+}
+
+TEST(FirthLogistic, IsFiniteWherePublishedRecordsAreCompletelySeparated) {
+    const RegressionCase irises = regressionCase("iris_sepals");
+    // A line that has every versicolor on one side and every setosa on the other, so that odds run off without a penalty.
+    double nearest = INFINITY;
+    for (const stats::BinomialRow& row : irises.rows) {
+        const double side = 132 * row.covariates[0] - 110 * row.covariates[1] - 361;
+        nearest = std::min(nearest, row.successes == 1 ? side : -side);
+    }
+    EXPECT_GT(nearest, 0);
+    EXPECT_EQ(stats::logisticRegression(irises.rows).problem, stats::FitProblem::Separated);
+    const auto answer = stats::firthLogistic(irises.rows, 0.95);
+    ASSERT_TRUE(answer.fit.exists);
+    // regression.R's, to six digits; the rest of them are in the test of all cases.
+    EXPECT_NEAR(answer.coefficients[1].estimate, 9.73178, 1e-5);
+    EXPECT_NEAR(answer.coefficients[2].estimate, -8.89705, 1e-5);
+    EXPECT_NEAR(answer.coefficients[2].limits->low, -22.33976, 1e-5);
 }
 
 TEST(FirthLogistic, GivesTheFiguresInPrintForEndometrialCancer) {

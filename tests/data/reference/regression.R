@@ -4,8 +4,10 @@
 #     Rscript regression.R > regression.json        (in this folder; R 4.2 with its own packages only)
 #
 # Maximum likelihood is R's glm. Firth's fit is worked out here in another way than in stats: by Firth's modified score
-# with the leverages from a QR decomposition, the information for a Hessian; limits by uniroot on the profile. Fieller's
-# limits are where the test statistic crosses the quantile, by uniroot too.
+# with the leverages from a QR decomposition, the information for a Hessian; limits by uniroot on the profile. Before it
+# is written it is checked a third way: by R's own glm on counts to which each row's leverage is added, half of it as
+# successes, until leverages and fit agree; at the limits by nlminb, which is given no derivatives. Fieller's limits are
+# where the test statistic crosses the quantile, by uniroot too.
 
 tight <- glm.control(epsilon = 1e-15, maxit = 100)
 number <- function(x) formatC(x, digits = 15, format = "g", width = 1)
@@ -46,6 +48,35 @@ firth <- function(x, y, n, held = NULL, at = 0, start = rep(0, ncol(x))) {
   b
 }
 
+augmented <- function(x, y, n) {
+  b <- rep(0, ncol(x))
+  for (i in 1:5000) {
+    p <- plogis(drop(x %*% b))
+    h <- rowSums(qr.Q(qr(sqrt(n * p * (1 - p)) * x))^2)
+    fit <- suppressWarnings(glm.fit(x, (y + h / 2) / (n + h), n + h, start = b, family = binomial(), control = tight))
+    moved <- max(abs(fit$coefficients - b) / (1 + abs(b)))
+    b <- fit$coefficients
+    if (moved < 1e-13) break
+  }
+  b
+}
+
+# How far the penalised likelihood falls where a coefficient is held, by a search that is given no derivatives.
+searched_fall <- function(x, y, n, b, covariance, j, at) {
+  start <- (b + covariance[, j] / covariance[j, j] * (at - b[j]))[-j]
+  whole <- function(free) replace(rep(at, length(b)), -j, free)
+  there <- nlminb(start, function(free) -penalised(whole(free), x, y, n), scale = 1 / sqrt(diag(covariance))[-j],
+                  control = list(rel.tol = 1e-14, iter.max = 1000, eval.max = 5000))
+  penalised(b, x, y, n) + there$objective
+}
+
+check_otherwise <- function(x, y, n, b, covariance, lower, upper, drop_wanted) {
+  other <- augmented(x, y, n)
+  stopifnot(max(abs(other - b) / (1 + abs(b))) < 1e-9)
+  for (j in seq_along(b)) for (at in c(lower[j], upper[j]))
+    stopifnot(abs(searched_fall(x, y, n, other, covariance, j, at) - drop_wanted) < 1e-6)
+}
+
 firth_table <- function(x, y, n, level) {
   b <- firth(x, y, n)
   top <- penalised(b, x, y, n)
@@ -63,9 +94,12 @@ firth_table <- function(x, y, n, level) {
   }
   index <- seq_along(b)
   chi <- sapply(index, function(j) 2 * fall(j, 0))
+  lower <- sapply(index, limit, -1)
+  upper <- sapply(index, limit, 1)
+  check_otherwise(x, y, n, b, solve(crossprod(sqrt(n * p * (1 - p)) * x)), lower, upper, drop_wanted)
   sprintf(paste0('{"coefficients": %s, "standard_errors": %s, "lower": %s, "upper": %s, "chi2": %s, "p": %s, ',
                  '"penalised_log_likelihood": %s}'),
-          list_of(b), list_of(se), list_of(sapply(index, limit, -1)), list_of(sapply(index, limit, 1)), list_of(chi),
+          list_of(b), list_of(se), list_of(lower), list_of(upper), list_of(chi),
           list_of(pchisq(chi, 1, lower.tail = FALSE)), number(top))
 }
 
@@ -140,6 +174,11 @@ cat(",\n")
 data_set("beetles", "Bliss (1935), Ann. Appl. Biol. 22, 134-167: beetles killed by log10 dose of carbon disulphide",
          c(6, 13, 18, 28, 52, 53, 61, 60), c(59, 60, 62, 56, 63, 59, 62, 60),
          cbind(c(1.6907, 1.7242, 1.7552, 1.7842, 1.8113, 1.8369, 1.8610, 1.8839)))
+cat(",\n")
+two <- subset(iris, Species != "virginica")
+data_set("iris_sepals",
+         "Anderson (1935), Bull. Am. Iris Soc. 59, 2-5, in Fisher (1936), Ann. Eugen. 7, 179-188: R datasets::iris, versicolor of setosa and versicolor by sepals (completely separated)",
+         as.numeric(two$Species == "versicolor"), rep(1, nrow(two)), two[, c("Sepal.Length", "Sepal.Width")])
 cat(",\n")
 data_set("separated_by_one", "invented: each success above each failure", c(0, 0, 0, 1, 1, 1), rep(1, 6), cbind(1:6))
 cat('\n ],\n "dose_responses": [\n')
