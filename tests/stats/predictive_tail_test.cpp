@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <iostream>
 #include <stdexcept>
 #include <vector>
@@ -86,6 +87,57 @@ TEST(PredictiveTail, IsEvenlySpreadWhenHistoryAndBatchComeFromThePrior) {
     support::proveWithin(
         {"predictiveTail", "2000 simulated batches", "even spread of the drawn tail, share at most 0.1"},
         std::abs(counts[0] / static_cast<double>(runs) - 0.1));
+}
+
+// The correlation's law when past batches are counted too: each one foretold by those before it.
+std::vector<stats::WeightedCorrelation> learntFrom(const std::vector<stats::Tray>& past,
+                                                   std::vector<stats::WeightedCorrelation> spread) {
+    for (auto& each : spread) {
+        Past before{{}, stats::knownCorrelation(each.correlation), {}};
+        for (const stats::Tray& batch : past) {
+            const auto law = stats::predictiveProbabilities(before, batch.trials);
+            each.weight *= law[static_cast<std::size_t>(batch.successes)];
+            before.batches.push_back(batch);
+        }
+    }
+    return spread;
+}
+
+// The largest distance from an even spread over 0 to 1 (Kolmogorov and Smirnov), times the root of the number.
+double distanceFromEven(std::vector<double> places) {
+    std::sort(places.begin(), places.end());
+    double largest = 0;
+    const auto count = static_cast<double>(places.size());
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const auto rank = static_cast<double>(i);
+        largest = std::max({largest, places[i] - rank / count, (rank + 1) / count - places[i]});
+    }
+    return largest * std::sqrt(count);
+}
+
+TEST(PredictiveTail, IsEvenlySpreadAfterAnyNumberOfBatchesOfAnySize) {
+    stats::SeededRandom random(20261125);
+    std::cout << "[ seed 20261125 ]\n";
+    constexpr int runs = 4000;
+    const std::vector<stats::WeightedCorrelation> usual = stats::pooledSpread({}).law;  // twelve, equally likely
+    std::vector<double> places;
+    for (int run = 0; run < runs; ++run) {
+        const double mean = random.beta(0.5, 0.5);
+        const double correlation = usual[static_cast<std::size_t>(random.below(usual.size()))].correlation;
+        std::vector<stats::Tray> past;
+        for (std::uint64_t left = random.below(6); left > 0; --left)
+            past.push_back(drawnBatch(5 + static_cast<int>(random.below(20)), mean, correlation, random));
+        const stats::Tray batch = drawnBatch(5 + static_cast<int>(random.below(20)), mean, correlation, random);
+        const auto tail = stats::predictiveTail(batch.successes, batch.trials, {past, learntFrom(past, usual), {}});
+        places.push_back(tail.fewer + random.uniform() * (tail.asFewOrFewer - tail.fewer));
+    }
+    const double distance = distanceFromEven(places);
+    std::cout << "[ Kolmogorov and Smirnov's distance, times the root of " << runs << ": " << distance << " ]\n";
+    // Exceeded once in a thousand.
+    EXPECT_LT(distance, 1.949);
+    support::proveWithin({"predictiveTail", "4000 simulated histories of 0 to 5 batches of 5 to 24",
+                          "Kolmogorov and Smirnov's distance of the drawn tail from an even spread"},
+                         distance / std::sqrt(runs));
 }
 
 // How often a batch like its past ones has a drawn tail of at most a twentieth, counted over its whole law.
