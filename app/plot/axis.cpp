@@ -51,6 +51,20 @@ std::vector<int> countTicks(int low, int high, int most) {
     return ticks;
 }
 
+std::vector<double> amountTicks(double high, int most) {
+    constexpr double hair = 1e-9;
+    const int power = static_cast<int>(std::floor(std::log10(high / std::max(1, most))));
+    for (int decade = power;; ++decade)
+        for (const double times : {1.0, 2.0, 5.0}) {
+            const double step = times * std::pow(10, decade);
+            const int steps = static_cast<int>(std::floor(high / step + hair));
+            if (steps > std::max(1, most)) continue;
+            std::vector<double> ticks;
+            for (int i = 0; i <= steps; ++i) ticks.push_back(i * step);
+            return ticks;
+        }
+}
+
 std::vector<double> ratioTicks(double low, double high, int most) {
     constexpr double hair = 1e-9;
     const auto first = static_cast<int>(std::floor(std::log10(low) + hair)),

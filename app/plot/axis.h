@@ -26,6 +26,8 @@ struct Scale {
 [[nodiscard]] std::vector<double> differenceTicks(double low, double high, int most);
 /// Whole numbers from `low` to `high`, in steps of 1, 2, 5, 10, 20, ..., as close as `most` ticks allow. Domain: low <= high.
 [[nodiscard]] std::vector<int> countTicks(int low, int high, int most);
+/// Amounts from 0 to `high` in steps of 1, 2 or 5 times a power of ten, at most `most` of them beside 0. Domain: high > 0.
+[[nodiscard]] std::vector<double> amountTicks(double high, int most);
 /// Ratios and doses on a log axis: 1, 2, 5, 10, ... or 1, 3, 10, ... or powers of ten, as close as `most` ticks allow. Domain: 0 < low <= high.
 [[nodiscard]] std::vector<double> ratioTicks(double low, double high, int most);
 

@@ -36,6 +36,14 @@ TEST(CountTicks, AreWholeRoundAndNoMoreThanFit) {
     EXPECT_EQ(plot::countTicks(7, 7, 5), std::vector<int>({7}));
 }
 
+TEST(AmountTicks, BeginAtNothingAndAreRound) {
+    EXPECT_THAT(plot::amountTicks(0.9, 5), ElementsAre(0, 0.2, 0.4, testing::DoubleEq(0.6), 0.8));
+    EXPECT_THAT(plot::amountTicks(12, 4), ElementsAre(0, 5, 10));
+    EXPECT_THAT(plot::amountTicks(1e6, 2), ElementsAre(0, 5e5, 1e6));
+    for (const double high : {1e-6, 0.03, 7.0, 99.0, 12345.0})
+        for (const int most : {1, 2, 5, 9}) EXPECT_LE(plot::amountTicks(high, most).size(), most + 1U) << high;
+}
+
 TEST(RatioTicks, AreRoundAndSymmetricAboutOne) {
     EXPECT_THAT(plot::ratioTicks(0.5, 2, 9), testing::ElementsAre(0.5, 1, 2));
     EXPECT_THAT(plot::ratioTicks(0.1, 10, 9), testing::ElementsAre(0.1, testing::DoubleEq(0.2), 0.5, 1, 2, 5, 10));
