@@ -2,7 +2,6 @@
 // What is written down while the costs of batches are worked out. For core/money/costs_of_batches.h only.
 #pragma once
 
-#include <map>
 #include <span>
 #include <string>
 #include <vector>

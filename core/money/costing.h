@@ -13,7 +13,7 @@
 
 namespace core {
 
-/// Of one price at a time: 0 where nothing of its kind holds is not the same as nothing.
+/// What a kWh or an hour costs on a day. Nothing: no such price holds, which is not the same as 0.
 class RateOfDay {
   public:
     RateOfDay(PriceKind kind, const Spending& spending, DaySpan days);

@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
-#include <tuple>
+#include <unordered_map>
 
 #include "core/money/costing.h"
 

@@ -195,8 +195,9 @@ void fillDays(const WorthQuestion& question, double level, const std::stop_token
     for (const WorthCell& cell : cells) steps += stepsPerEstimate(cell.courses);
     const int replicates = affordable(question.bootstrapReplicates, steps);
     for (std::size_t i = 0; i < cells.size() && !stop.stop_requested(); ++i) {
-        const Resampling resampling{
-            .level = level, .replicates = replicates, .seed = std::uint64_t{question.seed} + 1000 * i};
+        std::optional<Resampling> resampling;
+        if (replicates > 0)
+            resampling = {.level = level, .replicates = replicates, .seed = std::uint64_t{question.seed} + 1000 * i};
         const RootingCurves curves = rootingCurves(cells[i].courses, resampling, stop);
         cells[i].medianDays = curves.ofRooted.p50;
         cells[i].medianDaysLimits = curves.ofRooted.p50Interval;

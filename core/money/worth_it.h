@@ -24,7 +24,7 @@ struct WorthQuestion {
     std::optional<Date> from{};       // first and last day of sticking
     std::optional<Date> to{};
     std::optional<double> worthOfADay{};  // unset: the price of a day sooner that holds today
-    int bootstrapReplicates{400};         // at most, for the intervals of the median day
+    int bootstrapReplicates{400};         // at most, for the intervals of the median day; 0: without
     std::uint32_t seed{20260101};
 };
 
@@ -56,6 +56,7 @@ struct Worth {
 /// Rates: the posterior of the mean rate under the logbook's spread with Jeffreys's prior, equal tails. Over several plants it is that of the
 /// mix, rateOfMix(). Costs: of batches that are closed or have reached the horizon, and that some price fell on.
 /// Two methods are compared within the plants that both have, in the mix of both together, so that neither gains by having had the easy plants.
+/// What a cutting costs and how many days are saved are taken as they are; only rates have a law.
 /// A verdict needs a chance of (1 + level) / 2 on its side, three batches of each, and a method that can be told from its station.
 /// A stop request ends it early; the caller throws the answer away.
 [[nodiscard]] Result<Worth> worthIt(const WorthQuestion& question, const WorthRecords& records,
