@@ -9,6 +9,7 @@
 #include "core/batch/batch_code.h"
 #include "core/demo/demo_batch.h"
 #include "core/demo/demo_bench.h"
+#include "core/demo/demo_money.h"
 #include "core/demo/demo_plan.h"
 #include "core/demo/demo_shelves.h"
 #include "core/demo/demo_trial.h"
@@ -55,7 +56,8 @@ class SeasonWriter {
           planning_(stream(wish, 1)),
           fates_(stream(wish, 2)),
           bench_(stream(wish, 3)),
-          trial_(stream(wish, 4)) {
+          trial_(stream(wish, 4)),
+          money_(stream(wish, 5)) {
         records_.shelves = demoShelves(ids_, planning_);
         for (const int days : daysSinceLastRound) rounds_.push_back(roundsOf(days, planning_));
     }
@@ -67,6 +69,7 @@ class SeasonWriter {
         addBenchRecords(records_, calendar_, ids_, bench_);
         if (hasTrial) writeTrial();
         addDemoPlans(records_, calendar_, ids_);
+        addDemoMoney(records_, calendar_, ids_, money_);
         return std::move(records_);
     }
 
@@ -206,6 +209,7 @@ class SeasonWriter {
     stats::SeededRandom fates_;
     stats::SeededRandom bench_;
     stats::SeededRandom trial_;
+    stats::SeededRandom money_;
     Records records_;
     std::vector<std::vector<int>> rounds_;  // by station
     std::map<int, int> numbers_;            // of batches, by year
