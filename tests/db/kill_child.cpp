@@ -1,11 +1,21 @@
 // SPDX-License-Identifier: MIT
-// Records one check after another in the logbook that it is given and acknowledges each on its standard output, once recordChecks() has
-// returned. kill_test.cpp starts it and kills it.
+// Records one check after another in the logbook that it is given, with a count after potting for each, and acknowledges each of them on
+// its standard output, once the verb has returned. kill_test.cpp starts it and kills it.
 #include <unistd.h>
 
 #include <iostream>
 
 #include "db/actions/check_actions.h"
+#include "db/actions/event_actions.h"
+
+namespace {
+
+bool acknowledge(const std::string& what) {
+    const std::string acknowledged = what + '\n';
+    return ::write(STDOUT_FILENO, acknowledged.data(), acknowledged.size()) >= 0;
+}
+
+}  // namespace
 
 int main(int argc, char** argv) {
     using namespace std::chrono;
@@ -25,8 +35,9 @@ int main(int argc, char** argv) {
                 check.losses.push_back({.cause = {}, .count = 1});
                 if (!db::recordChecks(logbook, {{.check = check, .closesBatch = false, .closeReason = {}}}, today))
                     return 1;
-                const std::string acknowledged = line.batch.code + ' ' + core::isoText(day) + '\n';
-                if (::write(STDOUT_FILENO, acknowledged.data(), acknowledged.size()) < 0) return 1;
+                if (!acknowledge(line.batch.code + ' ' + core::isoText(day))) return 1;
+                if (!db::keepPotting(logbook, {.batch = line.batch.id, .countedOn = day, .potted = 1}, today)) return 1;
+                if (!acknowledge(line.batch.code + ' ' + core::isoText(day) + " potted")) return 1;
             }
         }
     } catch (const db::LogbookError& error) {

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <iostream>
+#include <map>
 #include <random>
 #include <set>
 
@@ -103,9 +104,14 @@ void makeLogbook(const std::filesystem::path& file) {
 
 std::set<std::string> recordedIn(const db::Logbook& logbook) {
     std::set<std::string> lines;
-    for (const core::BatchRecord& record : logbook.batchRecords())
+    std::map<core::BatchId, std::string> codes;
+    for (const core::BatchRecord& record : logbook.batchRecords()) {
+        codes[record.batch.id] = record.batch.code;
         for (const core::Check& check : record.checks)
             lines.insert(record.batch.code + ' ' + core::isoText(check.checkedOn));
+    }
+    for (const core::Potting& potting : logbook.allPottings())
+        lines.insert(codes[potting.batch] + ' ' + core::isoText(potting.countedOn) + " potted");
     return lines;
 }
 
@@ -137,7 +143,8 @@ TEST(Kill, LosesNothingThatWasAcknowledgedAtTwoHundredRandomMoments) {
         ASSERT_TRUE(logbook.redo());
         ASSERT_EQ(recordedIn(logbook), recorded);
     }
-    std::cout << acknowledged.size() << " checks acknowledged, killed within a commit " << hotJournals << " times\n";
+    std::cout << acknowledged.size() << " checks and counts acknowledged, killed within a commit " << hotJournals
+              << " times\n";
     EXPECT_GE(acknowledged.size(), static_cast<std::size_t>(kills));
     EXPECT_THAT(db::verify(db::Logbook::open(file, support::testOptions()), today).faults, testing::IsEmpty());
 

@@ -21,8 +21,8 @@ constexpr core::Date migrationToday{std::chrono::year(2026), std::chrono::month(
 
 std::vector<db::Migration> withMadeUp(const char* next, const char* last) {
     std::vector<db::Migration> migrations(db::releasedMigrations().begin(), db::releasedMigrations().end());
-    migrations.push_back({5, "0005_made_up", next});
-    if (last != nullptr) migrations.push_back({6, "0006_made_up", last});
+    migrations.push_back({6, "0006_made_up", next});
+    if (last != nullptr) migrations.push_back({7, "0007_made_up", last});
     return migrations;
 }
 
@@ -45,14 +45,14 @@ TEST_F(Migrating, GoesForwardStepByStepAfterABackup) {
                    "CREATE INDEX plants_by_colour ON plants (colour)");
     {
         const db::OpenedFile opened = open(migrations);
-        EXPECT_EQ(opened.schemaVersion, 6);
-        EXPECT_EQ(db::schemaOf(*opened.connection), db::expectedSchema(migrations, 6));
+        EXPECT_EQ(opened.schemaVersion, 7);
+        EXPECT_EQ(db::schemaOf(*opened.connection), db::expectedSchema(migrations, 7));
     }
-    EXPECT_EQ(support::valueOf(file, "PRAGMA user_version"), "6");
-    EXPECT_THAT(folder.names(), ElementsAre("old before format 6.strikebook", "old.strikebook"));
-    const auto backup = folder / "old before format 6.strikebook";
+    EXPECT_EQ(support::valueOf(file, "PRAGMA user_version"), "7");
+    EXPECT_THAT(folder.names(), ElementsAre("old before format 7.strikebook", "old.strikebook"));
+    const auto backup = folder / "old before format 7.strikebook";
     EXPECT_EQ(support::tableDump(backup), before);
-    EXPECT_EQ(support::valueOf(backup, "PRAGMA user_version"), "4");
+    EXPECT_EQ(support::valueOf(backup, "PRAGMA user_version"), "5");
     EXPECT_EQ(db::Logbook::open(backup, support::testOptions()).batchLines().size(), 12U);
     { const db::OpenedFile again = open(migrations); }
     EXPECT_EQ(folder.names().size(), 2U) << "nothing to migrate, nothing to back up";
@@ -68,10 +68,10 @@ TEST_F(Migrating, AFailingOneLeavesTheFileAsItWas) {
 }
 
 TEST_F(Migrating, AnEarlierBackupOfThatNameIsKept) {
-    support::writeContent(folder / "old before format 5.strikebook", "mine");
+    support::writeContent(folder / "old before format 6.strikebook", "mine");
     { const db::OpenedFile opened = open(withMadeUp("CREATE TABLE moons (id INTEGER PRIMARY KEY) STRICT", nullptr)); }
-    EXPECT_EQ(support::contentOf(folder / "old before format 5.strikebook"), "mine");
-    EXPECT_TRUE(std::filesystem::exists(folder / "old before format 5 2.strikebook"));
+    EXPECT_EQ(support::contentOf(folder / "old before format 6.strikebook"), "mine");
+    EXPECT_TRUE(std::filesystem::exists(folder / "old before format 6 2.strikebook"));
 }
 
 TEST_F(Migrating, AReadOnlyFileIsNotMigrated) {
@@ -134,8 +134,8 @@ TEST_F(ReleasedSchema, Version1OpensWithItsFiguresAndEqualsANewFile) {
     const std::string before = support::tableDump(file);
     auto logbook = db::Logbook::open(file, support::testOptions());
     expectNewestSchema(file);
-    EXPECT_THAT(folder.names(), ElementsAre("version_0001 before format 4.strikebook", "version_0001.strikebook"));
-    EXPECT_EQ(support::tableDump(folder / "version_0001 before format 4.strikebook"), before);
+    EXPECT_THAT(folder.names(), ElementsAre("version_0001 before format 5.strikebook", "version_0001.strikebook"));
+    EXPECT_EQ(support::tableDump(folder / "version_0001 before format 5.strikebook"), before);
     EXPECT_EQ(logbook.shelves().facts.name, "Kept from version 1");
     EXPECT_THAT(countsIn(logbook), ElementsAre(143, 89, 36, 0));
     EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
@@ -268,13 +268,59 @@ TEST_F(ReleasedSchema, Version4OpensWithWhatALoggerRecordedItsMixesItsBandsAndIt
     EXPECT_EQ(records.batches.front().batch.licence, "Licence 12/7 of an invented breeder");
     EXPECT_EQ(std::ranges::count(records.readings, core::Quantity::LeafTemperature, &core::Reading::quantity), 1);
     EXPECT_EQ(logbook.loggerFormats().front().name, "greenhouse logger");
+    EXPECT_FALSE(logbook.wordsToUndo()) << "sealed by the migration";
+    EXPECT_FALSE(logbook.wordsToRedo());
+    EXPECT_EQ(logbook.history().front().words, "new plant Hedera helix");
+}
+
+TEST_F(ReleasedSchema, Version4KeepsItsExpensesAndHasNeitherPricesNorLots) {
+    const auto file = kept(4);
+    const std::string before = support::valueOf(
+        file, "SELECT group_concat(id || batch_id || spent_on || what || amount_hundredths) FROM expenses");
+    ASSERT_FALSE(before.empty());
+    const auto logbook = db::Logbook::open(file, support::testOptions());
+    EXPECT_EQ(support::valueOf(
+                  file, "SELECT group_concat(id || batch_id || spent_on || what || amount_hundredths) FROM expenses"),
+              before);
+    const core::Records records = logbook.records();
+    for (const core::Expense& expense : records.expenses) EXPECT_FALSE(expense.session.isSet() || expense.minutes);
+    EXPECT_TRUE(records.shelves.prices.empty() && records.shelves.lots.empty() && records.pottings.empty());
+}
+
+TEST_F(ReleasedSchema, Version5OpensWithItsPricesLotsCountsAfterPottingAndItsHistory) {
+    const auto file = kept(5);
+    auto logbook = db::Logbook::open(file, support::testOptions());
+    EXPECT_THAT(folder.names(), ElementsAre("version_0005.strikebook"));
+    const core::Records records = logbook.records();
+    EXPECT_EQ(records.shelves.facts.name, "Kept from version 5");
+    EXPECT_THAT(db::verify(logbook, migrationToday).faults, testing::IsEmpty());
+    const std::vector<core::Price>& prices = records.shelves.prices;
+    ASSERT_EQ(prices.size(), 5U);
+    EXPECT_EQ(prices[0].what, "air pump");
+    EXPECT_TRUE(prices[0].method.isSet());
+    EXPECT_EQ(prices[0].lastsYears, 4);
+    EXPECT_EQ(prices[1].basis, core::PriceBasis::Cutting);
+    EXPECT_EQ(prices[1].lastsFor, 400);
+    EXPECT_EQ(prices[2].tenThousandths, 2800);
+    EXPECT_EQ(prices[3].tenThousandths, 3125);
+    EXPECT_EQ(core::isoText(prices[3].from), "2026-02-01");
+    EXPECT_EQ(prices[4].minutes, 1.5);
+    ASSERT_EQ(records.shelves.lots.size(), 2U);
+    EXPECT_EQ(records.shelves.lots.front().name, "opened in winter");
+    EXPECT_EQ(core::isoText(records.shelves.lots.front().madeOn.value_or(core::Date{})), "2025-11-20");
+    const core::PottedTally tally = core::pottedTallyOf(records.pottings);
+    EXPECT_EQ(tally, (core::PottedTally{.potted = 6, .lost = 1}));
+    const auto ofSession =
+        std::ranges::find_if(records.expenses, [](const core::Expense& expense) { return expense.session.isSet(); });
+    ASSERT_NE(ofSession, records.expenses.end());
+    EXPECT_EQ(ofSession->minutes, 45);
     EXPECT_EQ(logbook.wordsToRedo(), "new plant Hedera helix");
     EXPECT_TRUE(logbook.redo());
     EXPECT_TRUE(logbook.undo());
     while (logbook.undo()) {
     }
     EXPECT_TRUE(logbook.batchLines().empty());
-    EXPECT_TRUE(logbook.loggerSpans().empty());
+    EXPECT_TRUE(logbook.shelves().prices.empty() && logbook.allPottings().empty());
 }
 
 TEST(ReleasedMigrations, CountUpFromOne) {

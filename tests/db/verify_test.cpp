@@ -64,6 +64,20 @@ TEST_F(Verify, FindsTwoThingsOfOneName) {
     EXPECT_THAT(faultsAfter("UPDATE methods SET name = 'media tray'"), Contains(HasSubstr("which is taken")));
 }
 
+TEST_F(Verify, FindsWhatPricesLotsAndCountsAfterPottingMayNotBe) {
+    EXPECT_THAT(
+        faultsAfter(
+            "INSERT INTO prices VALUES (91, 'tariff', 'power', (SELECT MIN(id) FROM methods), NULL, NULL, NULL, "
+            "'2026-01-01', NULL, 2800, NULL, NULL, 'batch', 0, 0, 1, 0, '');"
+            "INSERT INTO lots VALUES (92, 'old gel', (SELECT MIN(id) FROM treatments), NULL, '2031-01-01', NULL, '');"
+            "INSERT INTO pottings SELECT 93, MIN(id), '2026-03-14', 0, 7, '' FROM batches;"
+            "INSERT INTO expenses SELECT 94, NULL, MIN(id), '2031-01-01', 'blades', 100, NULL FROM sessions"),
+        AllOf(Contains(HasSubstr("The price of power from 2026-01-01: Belongs to has 1 things")),
+              Contains(HasSubstr("The lot old gel: Used from is 2031-01-01")),
+              Contains(HasSubstr("Lost after potting is 7")),
+              Contains(HasSubstr("An expense of a session, of 2031-01-01: Spent on is 2031-01-01"))));
+}
+
 TEST_F(Verify, FindsADamagedStepOfTheHistory) {
     EXPECT_THAT(faultsAfter("UPDATE history SET changeset = substr(changeset, 2)"),
                 Contains(HasSubstr("Step 1 of the history (sample records) is damaged")));
