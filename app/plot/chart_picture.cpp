@@ -22,20 +22,24 @@ struct ChartWords {
 };
 
 constexpr double kChartCaption = 1.3;    // ems above the plot
+constexpr double kTurnKey = 1.2;         // ems more where a turn has its key there
 constexpr double kChartAxisLines = 3.3;  // below it: dates, counts, codes
 constexpr double kMostSlot = 7.0;        // a few batches don't need the whole width
 constexpr double kSmallestRest = 6;      // for the label of the centre
 
 class ChartPainter {
   public:
-    ChartPainter(Canvas& canvas, const QRectF& area, const core::StrikeChart& chart, const QString& thisBatch)
-        : canvas_(canvas), area_(area), chart_(chart), thisBatch_(thisBatch) {
+    ChartPainter(Canvas& canvas, const QRectF& area, const core::StrikeChart& chart, const QString& thisBatch,
+                 const core::TurningPoint* turn)
+        : canvas_(canvas), area_(area), chart_(chart), thisBatch_(thisBatch), turn_(turn) {
         place();
     }
 
     void paint() {
         drawThisBatch();
+        if (turn_ != nullptr) drawTurnStretch();
         drawLimits();
+        if (turn_ != nullptr) drawTurn();
         drawShareAxis();
         drawCentre();
         for (std::size_t i = 0; i < chart_.batches.size(); ++i) drawBatch(i);
@@ -50,7 +54,8 @@ class ChartPainter {
             std::max(canvas_.widthOf(shareText(1), Type::Small), canvas_.widthOf(countHeading(), Type::Small)) +
             0.6 * em;
         const double rest = std::max(kSmallestRest * em, canvas_.widthOf(centreText(), Type::Bold) + 0.6 * em);
-        plot_ = area_.adjusted(gutter, kChartCaption * em, -std::min(rest, 0.3 * area_.width()), -kChartAxisLines * em);
+        const double caption = kChartCaption + (turn_ != nullptr ? kTurnKey : 0);
+        plot_ = area_.adjusted(gutter, caption * em, -std::min(rest, 0.3 * area_.width()), -kChartAxisLines * em);
         if (plot_.height() < 2 * em) plot_.setHeight(2 * em);
         const auto count = static_cast<double>(chart_.batches.size());
         plot_.setWidth(std::min(plot_.width(), kMostSlot * em * count));
@@ -76,12 +81,14 @@ class ChartPainter {
     // Batches differ in size, so their limits differ: steps, not lines. Where nothing is known there are none.
     void drawLimits() {
         const SeriesLook& look = canvas_.palette().look(0);
-        QPainterPath band, edges;
+        QPainterPath band, edges, overlap;  // the last: with the stretch of a turn
         for (std::size_t i = 0; i < chart_.batches.size(); ++i) {
             const core::ChartedBatch& batch = chart_.batches[i];
             if (!batch.rate) continue;
             const double low = shares_.at(batch.limits.low), high = shares_.at(batch.limits.high);
-            band.addRect(QRectF(QPointF(leftOf(i), high), QPointF(leftOf(i) + slot_, low)));
+            const QRectF between(QPointF(leftOf(i), high), QPointF(leftOf(i) + slot_, low));
+            band.addRect(between);
+            if (turn_ != nullptr) overlap.addRect(between & turnStretch());
             const bool isJoined = i > 0 && chart_.batches[i - 1].rate;
             for (const auto& [y, share] : {std::pair(low, false), std::pair(high, true)}) {
                 const core::Limits before = isJoined ? chart_.batches[i - 1].limits : batch.limits;
@@ -91,7 +98,45 @@ class ChartPainter {
             }
         }
         canvas_.fill(band, look.band);
+        canvas_.fill(overlap, canvas_.palette().overlap);
         canvas_.stroke(edges, look.line, 0.09);
+    }
+
+    // Where on the axis of batches a turn lies that has this batch for the first one after it: halfway to the one before.
+    double turnAt(const core::TurnBatch& turn) const {
+        const auto found = std::ranges::find(chart_.batches, turn.id, &core::ChartedBatch::id);
+        return found == chart_.batches.end() ? plot_.left()
+                                             : leftOf(static_cast<std::size_t>(found - chart_.batches.begin()));
+    }
+    double turnFrom() const { return std::max(plot_.left(), turnAt(turn_->earliest) - slot_ / 2); }
+    double turnTo() const { return turnAt(turn_->latest) + slot_ / 2; }
+
+    QRectF turnStretch() const { return {turnFrom(), plot_.top(), turnTo() - turnFrom(), plot_.height()}; }
+
+    void drawTurnStretch() {
+        canvas_.fill(turnStretch(), canvas_.palette().look(2).band);
+        canvas_.hint(turnStretch(), turnText());
+    }
+
+    // Its edges and levels lie over the limits' tint; the key above says what they are, with the figures.
+    void drawTurn() {
+        const SeriesLook& look = canvas_.palette().look(2);
+        for (const double x : {turnFrom(), turnTo()})
+            canvas_.stroke({x, plot_.top()}, {x, plot_.bottom()}, look.line, 0.1, Qt::DotLine);
+        const double before = shares_.at(turn_->before.rate), after = shares_.at(turn_->after.rate);
+        const double at = turnAt(turn_->likeliest);
+        canvas_.stroke({plot_.left(), before}, {at, before}, look.line, 0.16, Qt::DashDotLine);
+        canvas_.stroke({at, after}, {plot_.right(), after}, look.line, 0.16, Qt::DashDotLine);
+        const double em = canvas_.em();
+        canvas_.line({plot_.left(), area_.top() + kTurnKey * em, area_.right() - plot_.left(), em},
+                     Qt::AlignLeft | Qt::AlignTop, turnText(), look.text, Type::Small);
+    }
+
+    QString turnText() const {
+        return ChartWords::tr("turn between the dotted lines; dash-dotted: %1 before (%2), %3 after (%4)",
+                              "rate, its limits, rate, its limits")
+            .arg(shareText(turn_->before.rate), limitsText(turn_->before.limits), shareText(turn_->after.rate),
+                 limitsText(turn_->after.limits));
     }
 
     void drawShareAxis() {
@@ -229,6 +274,7 @@ class ChartPainter {
     QRectF area_;
     const core::StrikeChart& chart_;
     QString thisBatch_;
+    const core::TurningPoint* turn_;
     QRectF plot_;
     double slot_{};
     Scale shares_;
@@ -236,8 +282,9 @@ class ChartPainter {
 
 }  // namespace
 
-void drawChartPicture(Canvas& canvas, const QRectF& area, const core::StrikeChart& chart, const QString& thisBatch) {
-    ChartPainter(canvas, area, chart, thisBatch).paint();
+void drawChartPicture(Canvas& canvas, const QRectF& area, const core::StrikeChart& chart, const QString& thisBatch,
+                      const core::TurningPoint* turn) {
+    ChartPainter(canvas, area, chart, thisBatch, turn).paint();
 }
 
 }  // namespace plot

@@ -17,12 +17,16 @@ class StrikeChartFigure : public Figure {
     Q_DECLARE_TR_FUNCTIONS(StrikeChartFigure)
 
   public:
-    StrikeChartFigure(core::StrikeChart chart, QString thisBatch)
-        : chart_(std::move(chart)), thisBatch_(std::move(thisBatch)) {}
+    StrikeChartFigure(core::StrikeChart chart, QString thisBatch, std::optional<core::TurningPoint> turn)
+        : chart_(std::move(chart)), thisBatch_(std::move(thisBatch)), turn_(std::move(turn)) {
+        if (turn_ && !turn_->isCalled()) turn_.reset();
+    }
 
     QString sentence() const override {
         if (!isThereAnything()) return tr("Batch by batch: nothing assessed yet");
-        const QString all = outside();
+        const QString all = turn_ ? tr("%1; a turn at about %2", "how many batches lie outside; a batch's code")
+                                        .arg(outside(), textOf(turn_->likeliest.code))
+                                  : outside();
         const auto found = std::find_if(chart_.batches.begin(), chart_.batches.end(),
                                         [&](const auto& batch) { return textOf(batch.code) == thisBatch_; });
         if (thisBatch_.isEmpty() || found == chart_.batches.end()) return capitalised(all);
@@ -31,10 +35,15 @@ class StrikeChartFigure : public Figure {
 
     QString method() const override {
         if (!isThereAnything()) return {};
-        return tr("Batches of this plant by this method, at the horizon. Limits: beta-binomial, likeness within "
-                  "batches "
-                  "%1; luck and spread alone put %2 in 1000 outside. Dashed: all of them together.")
-            .arg(decimalText(chart_.correlation, 2), decimalText(1000 * chart_.falseAlarmRate, 1));
+        const QString limits =
+            tr("Batches of this plant by this method, at the horizon. Limits: beta-binomial, likeness within "
+               "batches "
+               "%1; luck and spread alone put %2 in 1000 outside. Dashed: all of them together.")
+                .arg(decimalText(chart_.correlation, 2), decimalText(1000 * chart_.falseAlarmRate, 1));
+        if (!turn_) return limits;
+        return limits + u' ' +
+               tr("Turn: %1 that there was one, a half beforehand; limits %2.", "a chance, a level")
+                   .arg(chanceText(turn_->chance), levelText(turn_->level));
     }
 
     FigureTable table() const override {
@@ -48,6 +57,7 @@ class StrikeChartFigure : public Figure {
                                   countText(batch.assessed), batch.rate ? percent(*batch.rate) : QString(),
                                   batch.rate ? percent(batch.limits.low) : QString(),
                                   batch.rate ? percent(batch.limits.high) : QString(), signalText(batch.signal)});
+        if (turn_) addTurn(table);
         return table;
     }
 
@@ -86,6 +96,18 @@ class StrikeChartFigure : public Figure {
         return {};
     }
 
+    void addTurn(FigureTable& table) const {
+        const auto row = [&](const QString& what, const core::TurnRate& rate, const QString& where) {
+            table.rows.push_back(
+                {what, {}, {}, {}, percent(rate.rate), percent(rate.limits.low), percent(rate.limits.high), where});
+        };
+        row(tr("before the turn"), turn_->before, tr("first after it: %1").arg(textOf(turn_->likeliest.code)));
+        row(tr("after the turn"), turn_->after,
+            turn_->earliest.id == turn_->latest.id
+                ? tr("no other at %1").arg(levelText(turn_->level))
+                : tr("or %1 to %2").arg(textOf(turn_->earliest.code), textOf(turn_->latest.code)));
+    }
+
     QString outside() const {
         int known = 0, outside = 0;
         for (const core::ChartedBatch& batch : chart_.batches) {
@@ -98,7 +120,7 @@ class StrikeChartFigure : public Figure {
 
     void draw(Canvas& canvas, const QRectF& area) const override {
         if (isThereAnything())
-            drawChartPicture(canvas, area, chart_, thisBatch_);
+            drawChartPicture(canvas, area, chart_, thisBatch_, turn_ ? &*turn_ : nullptr);
         else
             drawEmptyPicture(canvas, area,
                              tr("Nothing is known yet of the fate of this plant's batches by this method."));
@@ -106,12 +128,14 @@ class StrikeChartFigure : public Figure {
 
     core::StrikeChart chart_;
     QString thisBatch_;
+    std::optional<core::TurningPoint> turn_;
 };
 
 }  // namespace
 
-std::shared_ptr<const Figure> strikeChartFigure(const core::StrikeChart& chart, const QString& thisBatch) {
-    return std::make_shared<StrikeChartFigure>(chart, thisBatch);
+std::shared_ptr<const Figure> strikeChartFigure(const core::StrikeChart& chart, const QString& thisBatch,
+                                                const std::optional<core::TurningPoint>& turn) {
+    return std::make_shared<StrikeChartFigure>(chart, thisBatch, turn);
 }
 
 }  // namespace plot

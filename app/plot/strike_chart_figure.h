@@ -5,12 +5,16 @@
 
 #include <QString>
 #include <memory>
+#include <optional>
 
 #include "app/plot/figure.h"
+#include "core/comparison/turning_point.h"
 #include "core/comparison/unusual.h"
 
 namespace plot {
 
-[[nodiscard]] std::shared_ptr<const Figure> strikeChartFigure(const core::StrikeChart& chart, const QString& thisBatch);
+/// A turning point is marked where it is called: as a stretch between two dotted lines, with the rates before and after.
+[[nodiscard]] std::shared_ptr<const Figure> strikeChartFigure(const core::StrikeChart& chart, const QString& thisBatch,
+                                                              const std::optional<core::TurningPoint>& turn = {});
 
 }  // namespace plot

@@ -97,6 +97,7 @@ std::optional<TurningPoint> turningPointOf(std::span<const Course> batches, cons
     const auto isCredible = [](const stats::TurnPlace& place) { return place.isCredible; };
     turn.chance = found.probability;
     turn.likeliest = turnBatchAt(inOrder, found.places[found.mostLikely]);
+    turn.chanceOfLikeliest = found.places[found.mostLikely].probability;
     turn.earliest = turnBatchAt(inOrder, *std::ranges::find_if(found.places, isCredible));
     turn.latest = turnBatchAt(inOrder, *std::find_if(found.places.rbegin(), found.places.rend(), isCredible));
     turn.before = rateFrom(found.rates->before);

@@ -34,6 +34,7 @@ struct TurningPoint {
     std::vector<BatchCount> counted{};   // these
     std::vector<double> correlations{};  // within batches, equally likely: what it allows for their spread
     TurnBatch likeliest{};
+    double chanceOfLikeliest{};      // that it is this one, if there was a turn
     TurnBatch earliest{}, latest{};  // it lies between these, at the level, if there was one
     TurnRate before{}, after{};
     Limits change{};  // after less before

@@ -174,4 +174,23 @@ core::StrikeChart strikeChart(int count) {
     return chart;
 }
 
+core::TurningPoint turningPoint() {
+    const core::StrikeChart chart = strikeChart(14);
+    const auto batchAt = [&](std::size_t index) {
+        return core::TurnBatch{.id = chart.batches[index].id,
+                               .code = chart.batches[index].code,
+                               .stuckOn = chart.batches[index].stuckOn,
+                               .lastBefore = chart.batches[index - 1].stuckOn};
+    };
+    core::TurningPoint turn;
+    turn.chance = 0.97, turn.level = 0.95, turn.batches = 13;
+    turn.likeliest = batchAt(8), turn.earliest = batchAt(6), turn.latest = batchAt(10);
+    turn.chanceOfLikeliest = 0.5;
+    turn.before = {.rate = 0.68, .limits = {.low = 0.6, .high = 0.75}};
+    turn.after = {.rate = 0.41, .limits = {.low = 0.3, .high = 0.53}};
+    turn.change = {.low = -0.4, .high = -0.12};
+    turn.inWords = "From about batch B261008K fewer rooted.";
+    return turn;
+}
+
 }  // namespace examples

@@ -6,6 +6,7 @@
 
 #include "core/comparison/batch_summary.h"
 #include "core/comparison/comparison.h"
+#include "core/comparison/turning_point.h"
 
 namespace examples {
 
@@ -26,5 +27,7 @@ namespace examples {
 
 /// `count` batches of unequal sizes, every seventh out of its limits, the last one without anything assessed.
 [[nodiscard]] core::StrikeChart strikeChart(int count);
+/// Of strikeChart(14): from its ninth batch fewer, or anywhere from its seventh to its eleventh.
+[[nodiscard]] core::TurningPoint turningPoint();
 
 }  // namespace examples

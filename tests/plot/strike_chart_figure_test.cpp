@@ -59,4 +59,29 @@ TEST(StrikeChartFigure, NamesItsMethod) {
     for (const char* words : {"beta-binomial", "0.08", "2.7 in 1000"}) EXPECT_THAT(method, HasSubstr(words));
 }
 
+TEST(StrikeChartFigure, MarksATurningPointInWordsToo) {
+    const auto figure = plot::strikeChartFigure(examples::strikeChart(14), {}, examples::turningPoint());
+    const std::string texts = examples::drawnTexts(*figure).join(u'\n').toStdString();
+    EXPECT_THAT(texts, HasSubstr("turn between the dotted lines; dash-dotted: 68"));
+    EXPECT_EQ(figure->sentence(), QStringLiteral("2 of 13 batches outside their limits; a turn at about B261008K"));
+    EXPECT_THAT(figure->method().toStdString(), HasSubstr("97 in 100 that there was one"));
+    const plot::FigureTable table = figure->table();
+    ASSERT_EQ(table.rows.size(), 16U);
+    EXPECT_EQ(table.rows[14],
+              (QStringList{"before the turn", "", "", "", "68.0", "60.0", "75.0", "first after it: B261008K"}));
+    EXPECT_EQ(table.rows[15],
+              (QStringList{"after the turn", "", "", "", "41.0", "30.0", "53.0", "or B261006K to B261010K"}));
+}
+
+TEST(StrikeChartFigure, MarksNoTurningPointThatIsNotCalled) {
+    core::TurningPoint turn = examples::turningPoint();
+    turn.chance = 0.94;
+    const core::StrikeChart chart = examples::strikeChart(14);
+    const auto with = plot::strikeChartFigure(chart, {}, turn), without = plot::strikeChartFigure(chart, {});
+    EXPECT_EQ(with->sentence(), without->sentence());
+    EXPECT_EQ(with->method(), without->method());
+    EXPECT_EQ(with->table().rows.size(), without->table().rows.size());
+    EXPECT_EQ(examples::drawnTexts(*with), examples::drawnTexts(*without));
+}
+
 }  // namespace
