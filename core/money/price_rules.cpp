@@ -44,16 +44,16 @@ void judgeDays(const Price& price, const Shelves& shelves, Date today, Refusals&
                                   quotable(price.what) + " holds; another day is allowed."});
 }
 
-std::optional<Refusal> faultInPositive(const std::string& field, std::optional<double> value, double most) {
-    const std::string allowed = "more than 0 and up to " + figureText(most);
+std::optional<Refusal> faultInPositive(const std::string& field, std::optional<double> value, int most) {
+    const std::string allowed = "more than 0 and up to " + std::to_string(most);
     if (!value) return Refusal{field, "", allowed, field + " is not given; " + allowed + " is allowed."};
     if (*value > 0 && *value <= most) return {};
     return outOfRange(field, figureText(*value), allowed);
 }
 
 void judgeLife(const Price& price, Refusals& faults) {
-    constexpr double longestYears = 100;
-    constexpr double mostBatches = 100'000;
+    constexpr int longestYears = 100;
+    constexpr int mostBatches = 100'000;
     if (price.lastsYears && price.lastsFor) {
         faults.push_back({"Lasts", "years and batches", "one of the two",
                           "Lasts has both years and batches; one of the two is allowed."});
@@ -81,7 +81,7 @@ void judgeBasis(const Price& price, Refusals& faults) {
 }  // namespace
 
 Refusals faultsIn(const Price& price, const Shelves& shelves, Date today) {
-    constexpr double mostOfAPack = 1e6;
+    constexpr int mostOfAPack = 1'000'000;
     Refusals faults;
     collect(faults, faultInName("Name", price.what));
     judgeOwner(price, shelves, faults);

@@ -11,11 +11,14 @@
 #include "core/batch/batch_rules.h"
 #include "core/batch/check_rules.h"
 #include "core/batch/position_rules.h"
+#include "core/batch/potting_rules.h"
 #include "core/climate/stage_bands.h"
 #include "core/due/due_today.h"
 #include "core/event_rules.h"
+#include "core/money/price_rules.h"
 #include "core/planning/plan_rules.h"
 #include "core/shelf_rules.h"
+#include "core/treatment/lot_rules.h"
 #include "core/trial/allocation.h"
 #include "core/trial/trial_rules.h"
 
@@ -47,6 +50,15 @@ void expectNoShelfFaults(const Things& things, const core::Shelves& shelves) {
 }
 
 /// Everything that is written down beside the counts.
+/// With all counts of the batch: the rule asks for every day.
+void expectThePottingsHold(const core::Records& records) {
+    std::map<core::BatchId, std::vector<core::Potting>> ofBatch;
+    for (const core::Potting& potting : records.pottings) ofBatch[potting.batch].push_back(potting);
+    for (const core::BatchRecord& record : records.batches)
+        for (const core::Potting& potting : ofBatch[record.batch.id])
+            EXPECT_THAT(core::faultsIn(potting, record, ofBatch[record.batch.id], demoToday()), IsEmpty());
+}
+
 void expectTheBenchHolds(const core::Records& records) {
     const core::Moment now = std::chrono::sys_days(demoToday());
     for (const core::Reading& reading : records.readings)
@@ -60,8 +72,14 @@ void expectTheBenchHolds(const core::Records& records) {
         EXPECT_THAT(core::faultsInPositions(record.batch, record.checks, records.shelves, there), IsEmpty());
         for (core::HeldPosition& one : core::heldPositions(record)) there.push_back(std::move(one));
     }
-    for (const core::Expense& expense : records.expenses)
-        EXPECT_THAT(core::faultsIn(expense, demoToday()), IsEmpty());
+    for (const core::Expense& expense : records.expenses) EXPECT_THAT(core::faultsIn(expense, demoToday()), IsEmpty());
+    for (const core::Price& price : records.shelves.prices) {
+        EXPECT_THAT(core::faultsIn(price, records.shelves, demoToday()), IsEmpty());
+        EXPECT_EQ(core::tidied(price), price) << price.what;
+    }
+    for (const core::Lot& lot : records.shelves.lots)
+        EXPECT_THAT(core::faultsIn(lot, records.shelves, demoToday()), IsEmpty());
+    expectThePottingsHold(records);
 }
 
 void expectAllRulesHold(const core::Records& records) {
@@ -118,6 +136,28 @@ TEST(DemoSeason, HasSomethingOfAllThatABenchKnows) {
     EXPECT_GE(records.expenses.size(), 5U);
     EXPECT_TRUE(records.shelves.methods.front().checkSchedule.isSet());
     for (const core::Station& station : records.shelves.stations) EXPECT_TRUE(station.hasLayout()) << station.name;
+}
+
+TEST(DemoSeason, HasPricesOfEveryKindLotsAndCountsAfterPotting) {
+    const core::Records& records = usualDemo();
+    for (const core::PriceKind kind : core::allPriceKinds)
+        EXPECT_GT(std::ranges::count(records.shelves.prices, kind, &core::Price::kind), 0) << core::wordFor(kind);
+    const core::Date first = records.batches.front().batch.stuckOn, last = records.batches.back().batch.stuckOn;
+    for (const auto& [day, tariff] : {std::pair(first, 2800), std::pair(last, 3100)})
+        for (const core::Price& price : records.shelves.prices)
+            if (price.kind == core::PriceKind::Tariff && core::holdsOn(day, price, records.shelves.prices)) {
+                EXPECT_EQ(price.tenThousandths, tariff);
+            }
+    for (const core::BatchRecord& record : records.batches) {
+        const core::Treatment* treated = core::find(records.shelves.treatments, record.batch.treatment);
+        if (treated == nullptr || treated->carrier != core::Carrier::Gel) continue;
+        EXPECT_NE(core::lotInUse(records.shelves.lots, record.batch.treatment, record.batch.stuckOn), nullptr);
+    }
+    const core::PottedTally tally = core::pottedTallyOf(records.pottings);
+    EXPECT_GT(tally.potted, 200);
+    EXPECT_GT(tally.lost, 5);
+    const auto isOfASession = [](const core::Expense& expense) { return expense.session.isSet(); };
+    EXPECT_GT(std::ranges::count_if(records.expenses, isOfASession), 2);
 }
 
 TEST(DemoSeason, SaysThatItIsInvented) {
