@@ -138,6 +138,40 @@ TEST_F(TrialActions, PlanningWritesWhatTheSeedDealsAndTheDay) {
     expectOneStep(before);
 }
 
+TEST_F(TrialActions, PlanningAddsWhatAnArmNamesAndTheShelvesLackInTheSameStep) {
+    core::Shelves made;
+    made.treatments.resize(1);
+    made.treatments.front().id.value = db::newId();
+    made.treatments.front().name = "weak gel, new lot";
+    core::Trial trial = design();
+    trial.arms[0] = {.treatment = made.treatments.front().id};
+    const std::string before = support::tableDump(file);
+    const auto done = db::planTrial(logbook, trial, benches(), planningDay, made);
+    ASSERT_TRUE(done) << done.error().front().sentence;
+    const core::Shelves shelves = logbook.shelves();
+    ASSERT_NE(core::find(shelves.treatments, made.treatments.front().id), nullptr);
+    EXPECT_EQ(core::nameOf(stored(done->trial.id).arms[0], core::Factor::Treatment, shelves), "weak gel, new lot");
+    EXPECT_EQ(logbook.wordsToUndo(), "new trial Gel or nothing");
+    expectOneStep(before);
+}
+
+TEST_F(TrialActions, PlanningRefusesWithWhatItNeedsAndAddsNothing) {
+    core::Shelves made;
+    made.treatments.resize(1);
+    made.treatments.front().id.value = db::newId();
+    made.treatments.front().name = " ";
+    core::Trial trial = design();
+    trial.arms[0] = {.treatment = made.treatments.front().id};
+    const std::string before = support::tableDump(file);
+    EXPECT_THAT(sentencesOf(db::planTrial(logbook, trial, benches(), planningDay, made), before),
+                Contains(StartsWith("Name is blank")));
+    made.treatments.front().name = "weak gel, new lot";
+    core::TrialLayout layout = benches();
+    layout.sessions = 1;
+    EXPECT_THAT(sentencesOf(db::planTrial(logbook, trial, layout, planningDay, made), before),
+                ElementsAre("Sessions is 1; 2 to 50 is allowed."));
+}
+
 TEST_F(TrialActions, PlanningDrawsASeedWhereNoneIsGiven) {
     core::Trial trial = design();
     trial.allocationSeed.reset();
