@@ -78,12 +78,17 @@ class FolderInTheMaking {
 
 }  // namespace
 
-void exportFolder(const Logbook& logbook, const std::filesystem::path& folder) {
+bool exportFolder(const Logbook& logbook, const std::filesystem::path& folder, const Waiting& waiting) {
     const std::filesystem::path place = withoutEndSlash(folder);
     requireFree(place);
     FolderInTheMaking making(place);
-    writeFolder(logbook.records(), making.folder());
+    constexpr double shareOfReading = 0.3;
+    const core::Records records = logbook.records();
+    waiting.tellShare(shareOfReading);
+    writeFolder(records, making.folder(), waiting.forPiece(shareOfReading, 1));
+    if (waiting.isCalledOff()) return false;
     making.moveToItsPlace();
+    return true;
 }
 
 }  // namespace db

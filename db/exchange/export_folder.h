@@ -5,10 +5,12 @@
 #include <filesystem>
 
 #include "db/logbook.h"
+#include "db/safekeeping/waiting.h"
 
 namespace db {
 
-/// Makes `folder` (which may exist if it is empty) or throws LogbookError and leaves nothing behind.
-void exportFolder(const Logbook& logbook, const std::filesystem::path& folder);
+/// Makes `folder` (which may exist if it is empty) or throws LogbookError and leaves nothing behind. False: it was called off, and has left
+/// nothing behind either.
+bool exportFolder(const Logbook& logbook, const std::filesystem::path& folder, const Waiting& waiting = {});
 
 }  // namespace db

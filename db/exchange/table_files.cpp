@@ -9,6 +9,7 @@
 namespace db {
 
 void TableFiles::file(const std::string& name, const std::function<void(std::ostream&)>& fill) const {
+    if (waiting_.isCalledOff()) return;
     const std::filesystem::path path = folder_ / name;
     std::ofstream out(path, std::ios::binary | std::ios::trunc);
     fill(out);
@@ -26,6 +27,7 @@ void TableFiles::table(std::string_view name, const std::function<void(CsvWriter
         csv.endRow();
         fill(csv);
     });
+    waiting_.tellShare(static_cast<double>(++tablesWritten_) / static_cast<double>(exchangeTables().size()));
 }
 
 }  // namespace db

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "db/exchange/csv_writer.h"
+#include "db/safekeeping/waiting.h"
 
 namespace db {
 
@@ -33,9 +34,11 @@ class ById {
     Thing blank_{};
 };
 
+/// Nothing more is written once the one who waits has called it off.
 class TableFiles {
   public:
-    explicit TableFiles(std::filesystem::path folder) : folder_(std::move(folder)) {}
+    explicit TableFiles(std::filesystem::path folder, const Waiting& waiting = {})
+        : folder_(std::move(folder)), waiting_(waiting) {}
 
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
     /// Throws LogbookError when the disk fails.
@@ -45,6 +48,8 @@ class TableFiles {
 
   private:
     std::filesystem::path folder_;
+    Waiting waiting_;
+    mutable std::size_t tablesWritten_{};
 };
 
 }  // namespace db

@@ -20,8 +20,8 @@ namespace {
 
 class FolderWriter {
   public:
-    FolderWriter(const core::Records& records, std::filesystem::path folder)
-        : records_(records), shelves_(records.shelves), files_(std::move(folder)) {}
+    FolderWriter(const core::Records& records, std::filesystem::path folder, const Waiting& waiting)
+        : records_(records), shelves_(records.shelves), files_(std::move(folder), waiting) {}
 
     void write();
 
@@ -255,8 +255,8 @@ void FolderWriter::writeChecks() const {
 
 }  // namespace
 
-void writeFolder(const core::Records& records, const std::filesystem::path& folder) {
-    FolderWriter(records, folder).write();
+void writeFolder(const core::Records& records, const std::filesystem::path& folder, const Waiting& waiting) {
+    FolderWriter(records, folder, waiting).write();
 }
 
 }  // namespace db

@@ -122,6 +122,7 @@ TEST_F(LogbookCommands, BacksUpCopiesExportsAndBringsBackIn) {
     EXPECT_TRUE(QFile::exists(path("copy.strikebook")));
     prompts_.willPickFileToSave(path("tables"));
     action("fileExport")->trigger();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return barText().startsWith("The tables are in"); }));
     EXPECT_TRUE(QFile::exists(path("tables/batches.csv")));
 
     action("fileClose")->trigger();

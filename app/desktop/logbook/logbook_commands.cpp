@@ -176,8 +176,11 @@ void LogbookCommands::exportTables() {
         window_,
         {.title = tr("A new folder for the tables"), .place = beside(tr(" tables")), .filter = {}, .suffix = {}});
     if (folder.isEmpty()) return;
-    if (context_.workspace.attempt([&](db::Logbook& logbook) { db::exportFolder(logbook, folder.toStdString()); }))
-        emit said(tr("The tables are in %1.").arg(QDir::toNativeSeparators(folder)));
+    const auto write = [folder](const db::Logbook& logbook, const db::Waiting& waiting) {
+        return db::exportFolder(logbook, folder.toStdString(), waiting);
+    };
+    waitForCopy(tr("Export tables"), tr("Writing the tables to %1.").arg(QFileInfo(folder).fileName()), write,
+                [this, folder] { emit said(tr("The tables are in %1.").arg(QDir::toNativeSeparators(folder))); });
 }
 
 void LogbookCommands::saveCopy() {

@@ -87,6 +87,25 @@ TEST(ExportFolder, LeavesAFolderWithSomethingInItAlone) {
     EXPECT_EQ(namesIn(folder.path()), std::vector<std::string>{"out"});
 }
 
+TEST(ExportFolder, SaysHowFarItIsAndLeavesNothingBehindWhenItIsCalledOff) {
+    const support::TemporaryFolder folder;
+    std::vector<double> shares;
+    EXPECT_TRUE(db::exportFolder(smallLogbook(), folder / "whole",
+                                 {.stop = {}, .tell = [&](double share) { shares.push_back(share); }}));
+    EXPECT_TRUE(std::ranges::is_sorted(shares));
+    EXPECT_GT(shares.size(), 20U);
+    EXPECT_DOUBLE_EQ(shares.back(), 1);
+    for (std::size_t told = 1; told < shares.size(); ++told) {
+        std::stop_source stop;
+        std::size_t heard = 0;
+        const db::Waiting waiting{.stop = stop.get_token(), .tell = [&](double) {
+                                      if (++heard == told) stop.request_stop();
+                                  }};
+        EXPECT_FALSE(db::exportFolder(smallLogbook(), folder / "out", waiting)) << told;
+        EXPECT_EQ(namesIn(folder.path()), std::vector<std::string>{"whole"}) << told;
+    }
+}
+
 TEST(ExportFolder, RefusesAFileOfThatNameAndAPlaceThatIsNotThere) {
     const support::TemporaryFolder folder;
     folder.write("out", "a file");
