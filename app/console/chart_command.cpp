@@ -55,14 +55,16 @@ ChartAnswer answerOf(const core::Plant& plant, const core::Method& method, std::
     for (const core::BatchRecord& record : all)
         if (record.batch.plant == plant.id && record.batch.method == method.id)
             courses.push_back(core::courseOf(record, answer.atDay));
-    const stats::PooledSpread spread = core::pooledSpreadOf(all, answer.atDay, shelves.facts.level);
-    answer.chart = core::strikeChart(courses, falseAlarms, spread);
+    answer.chart =
+        core::strikeChart(courses, falseAlarms, core::pooledSpreadOf(all, answer.atDay, shelves.facts.level));
     if (answer.chart.batches.size() < 2) return answer;
     const auto newest = std::ranges::find_if(
         courses, [&](const core::Course& course) { return course.record->batch.id == answer.chart.batches.back().id; });
     std::vector<core::Course> earlier(courses.begin(), newest);
     earlier.insert(earlier.end(), newest + 1, courses.end());
-    answer.newest = core::againstThePast(*newest, earlier, answer.atDay, spread);
+    answer.newest = core::againstThePast(
+        *newest, earlier, answer.atDay,
+        core::pooledSpreadWithout(all, newest->record->batch.id, answer.atDay, shelves.facts.level));
     return answer;
 }
 

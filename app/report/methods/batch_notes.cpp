@@ -42,6 +42,31 @@ MethodNote pastNote(const core::AgainstThePast& against) {
     return note;
 }
 
+MethodNote turnNote(const core::TurningPoint& turn) {
+    MethodNote note{QStringLiteral("turning_point"), {}};
+    Numbers& numbers = note.numbers;
+    putCount(numbers, QStringLiteral("most"), core::mostBatchesForTurn);
+    numbers[QStringLiteral("called")] = plot::levelText(core::chanceOfCalledTurn);
+    putCount(numbers, QStringLiteral("batches"), turn.batches);
+    numbers[QStringLiteral("counted")] = countsInWords(turn.counted);
+    put(numbers, QStringLiteral("chance"), turn.chance);
+    put(numbers, QStringLiteral("share"), turn.chanceOfLikeliest);
+    putLevel(numbers, turn.level);
+    numbers[QStringLiteral("code")] = named(turn.likeliest.code);
+    numbers[QStringLiteral("earliest")] = named(turn.earliest.code);
+    numbers[QStringLiteral("latest")] = named(turn.latest.code);
+    put(numbers, QStringLiteral("before"), turn.before.rate);
+    put(numbers, QStringLiteral("before_low"), turn.before.limits.low);
+    put(numbers, QStringLiteral("before_high"), turn.before.limits.high);
+    put(numbers, QStringLiteral("after"), turn.after.rate);
+    put(numbers, QStringLiteral("after_low"), turn.after.limits.low);
+    put(numbers, QStringLiteral("after_high"), turn.after.limits.high);
+    numbers[QStringLiteral("y_r")] = listForR(rootedOf(turn.counted));
+    numbers[QStringLiteral("n_r")] = listForR(assessedOf(turn.counted));
+    numbers[QStringLiteral("rho_r")] = listForR(turn.correlations);
+    return note;
+}
+
 }  // namespace
 
 std::vector<MethodNote> notesOnBatch(const core::BatchSummary& summary) {
@@ -64,7 +89,7 @@ std::vector<MethodNote> notesOnBatch(const core::BatchSummary& summary) {
     return notes;
 }
 
-std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart) {
+std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart, const std::optional<core::TurningPoint>& turn) {
     const auto last = std::find_if(chart.batches.rbegin(), chart.batches.rend(),
                                    [](const core::ChartedBatch& batch) { return batch.assessed > 0; });
     if (!chart.centre || last == chart.batches.rend()) return {};
@@ -89,7 +114,9 @@ std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart) {
     numbers[QStringLiteral("y_r")] = listForR(rooted);
     numbers[QStringLiteral("n_r")] = listForR(assessed);
     numbers[QStringLiteral("rho_r")] = forR(chart.correlation);
-    return {std::move(note)};
+    std::vector<MethodNote> notes{std::move(note)};
+    if (turn) notes.push_back(turnNote(*turn));
+    return notes;
 }
 
 std::vector<MethodNote> notesOnSplit(const core::Allocation& allocation, std::uint32_t seed) {

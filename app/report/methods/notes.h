@@ -4,11 +4,13 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "app/report/methods/method_note.h"
 #include "core/comparison/batch_summary.h"
 #include "core/comparison/comparison.h"
+#include "core/comparison/turning_point.h"
 #include "core/planning/how_many.h"
 #include "core/trial/allocation.h"
 #include "core/trial/trial_power.h"
@@ -30,7 +32,9 @@ namespace report {
 [[nodiscard]] std::vector<MethodNote> notesOnGoesWith(const core::GoesWith& answer, double level);
 /// One batch: rate so far, its curve, against the past.
 [[nodiscard]] std::vector<MethodNote> notesOnBatch(const core::BatchSummary& summary);
-[[nodiscard]] std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart);
+/// The limits; and the turning point, where one was looked for.
+[[nodiscard]] std::vector<MethodNote> notesOnChart(const core::StrikeChart& chart,
+                                                   const std::optional<core::TurningPoint>& turn = {});
 /// How many to stick. Nothing while no cutting of one's own has rooted.
 [[nodiscard]] std::vector<MethodNote> notesOnPlan(const core::HowMany& answer, const core::PastRecords& records);
 /// What a number per arm is worth. Nothing where no number will do, or where "as good as" is asked.

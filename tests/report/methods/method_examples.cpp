@@ -4,8 +4,10 @@
 #include <gtest/gtest.h>
 
 #include <set>
+#include <string>
 
 #include "app/report/methods/notes.h"
+#include "core/comparison/spread.h"
 #include "tests/support/builders.h"
 
 namespace examples {
@@ -125,6 +127,19 @@ core::BatchSummary lastTub() {
     return core::summaryOf(season[4], methodShelves(), season, support::today());
 }
 
+core::TurningPoint turnOfTheTubs() {
+    std::vector<core::BatchRecord> batches;
+    for (const int rooted : {16, 17, 14, 18, 15, 16, 17, 9, 7, 10, 6, 8})
+        batches.push_back(aBatch()
+                              .code("T-" + std::to_string(batches.size() + 11))
+                              .stuckOn(sticking(static_cast<int>(batches.size())))
+                              .stuck(20)
+                              .looked(28, {.rooted = rooted}));
+    std::vector<core::Course> courses;
+    for (const core::BatchRecord& record : batches) courses.push_back(core::courseOf(record, 28));
+    return core::turningPointOf(courses, core::pooledSpreadOf(methodSeason(), 28, 0.95), 0.95).value();
+}
+
 std::vector<report::MethodNote> everyNoteOn(const core::Comparison& comparison) {
     std::vector<report::MethodNote> all;
     for (int arm = 0; arm < std::ssize(comparison.arms); ++arm) append(all, report::notesOnRates(comparison, arm));
@@ -152,7 +167,7 @@ std::vector<report::MethodNote> notesOfFigures() {
     append(all, everyNoteOn(dosesCompared()));
     const core::BatchSummary batch = lastTub();
     append(all, report::notesOnBatch(batch));
-    append(all, report::notesOnChart(batch.chart));
+    append(all, report::notesOnChart(batch.chart, turnOfTheTubs()));
     append(all, report::notesOnSplit(core::allocateByChance(50, 3, 7), 7));
     std::vector<report::MethodNote> once;
     std::set<QString> seen;

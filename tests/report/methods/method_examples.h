@@ -8,6 +8,7 @@
 #include "app/report/methods/method_note.h"
 #include "core/comparison/batch_summary.h"
 #include "core/comparison/comparison.h"
+#include "core/comparison/turning_point.h"
 
 namespace examples {
 
@@ -21,6 +22,9 @@ namespace examples {
 [[nodiscard]] core::Comparison dosesCompared();
 /// The last batch in a tub, beside the earlier ones.
 [[nodiscard]] core::BatchSummary lastTub();
+
+/// Twelve batches of hebe in tubs, the last five of which rooted worse; the spread is that of methodSeason().
+[[nodiscard]] core::TurningPoint turnOfTheTubs();
 
 /// Every page once, with the numbers of the example: those of the figures, then the two of plans.
 [[nodiscard]] std::vector<report::MethodNote> notesOfFigures();

@@ -157,4 +157,15 @@ TEST(NotesOnBatch, ShowTheBatchAndItsPast) {
     EXPECT_EQ(number(chart, "code"), QString::fromStdString(summary.chart.batches.back().code));
 }
 
+TEST(NotesOnChart, ShowTheTurningPointWhereOneWasLookedFor) {
+    const core::StrikeChart chart = examples::lastTub().chart;
+    EXPECT_EQ(report::notesOnChart(chart).size(), 1U);
+    const core::TurningPoint turn = examples::turnOfTheTubs();
+    const auto note = noteOn(report::notesOnChart(chart, turn), "turning_point");
+    EXPECT_EQ(number(note, "chance"), plot::decimalText(turn.chance, 4));
+    EXPECT_EQ(number(note, "code"), QStringLiteral("T-18"));
+    EXPECT_EQ(number(note, "before_high"), plot::decimalText(turn.before.limits.high, 4));
+    EXPECT_EQ(number(note, "after"), plot::decimalText(turn.after.rate, 4));
+}
+
 }  // namespace
