@@ -94,9 +94,13 @@ std::string breakEvenInWords(const WorthOfPair& pair, const std::string& currenc
     return words + ".";
 }
 
+bool costTheSame(const WorthOfPair& pair) {
+    return pair.line.dear == pair.line.cheap;
+}
+
 std::string chanceInWords(const WorthOfPair& pair) {
-    return "The chance that " + pair.dear.name +
-           ", the dearer for a cutting, is the cheaper for each rooted plant is " +
+    return "The chance that " + pair.dear.name + (costTheSame(pair) ? "" : ", the dearer for a cutting,") +
+           " is the cheaper for each rooted plant is " +
            std::to_string(std::clamp(perHundred(pair.chanceDearPays), 1, 99)) + " of 100";
 }
 
@@ -124,10 +128,12 @@ std::string verdictInWords(const WorthOfPair& pair) {
         case WorthVerdict::CannotTellYet:
             return notYetInWords(pair);
         case WorthVerdict::BetterAndCheaper:
-            return " So " + cheap + " is the better and the cheaper one: nothing in these records speaks for " + dear +
-                   ".";
+            return " So " + cheap +
+                   (costTheSame(pair) ? " is the better one at the same cost" : " is the better and the cheaper one") +
+                   ": nothing in these records speaks for " + dear + ".";
         case WorthVerdict::DearerPays:
-            return " So " + dear + " is worth it: a rooted plant costs less by it, by more than luck would explain.";
+            return " So " + dear + " is worth it: " + (pair.line.shift > 0 ? "counting its days, " : "") +
+                   "a rooted plant costs less by it, by more than luck would explain.";
         case WorthVerdict::CheaperPays:
             return " So " + dear + " is not worth it: what a cutting costs more isn't made up by what roots.";
     }
