@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "stats/numeric/bracketed_root.h"
 #include "stats/numeric/cholesky.h"
@@ -36,7 +37,9 @@ class Profile {
     // How far the maximum over the others lies below that over all; nothing where it can't be found.
     [[nodiscard]] std::optional<double> fall(double value) const {
         const std::optional<Point> there = follow(summit_, value);
-        return there ? std::optional(there->fall) : std::nullopt;
+        if (!there) return {};
+        const std::optional<Point> other = onHigherRidge(value, there->fall);
+        return other ? other->fall : there->fall;
     }
 
     // Where the fall first is `drop`, towards `direction` (-1 or 1).
@@ -44,10 +47,16 @@ class Profile {
         Point inside = summit_;
         double reach = std::sqrt(2 * drop) * error_;
         for (int widening = 0; widening < 60; ++widening, reach *= 1.5) {
-            const std::optional<Point> outside = follow(inside, estimate_ + direction * reach);
+            const Point before = inside;
+            const std::optional<Point> outside = follow(before, estimate_ + direction * reach);
             if (!outside) return {};
-            if (outside->fall >= drop) return between(inside, outside->value, drop);
             inside = *outside;
+            if (outside->fall < drop) continue;
+            const std::optional<double> found = between(before, outside->value, drop);
+            const std::optional<Point> other = found ? onHigherRidge(*found, drop) : std::nullopt;
+            if (!other) return found;
+            inside = *other;
+            reach = std::abs(*found - estimate_);
         }
         return {};
     }
@@ -75,9 +84,9 @@ class Profile {
         return at.value == value ? std::optional(at) : std::nullopt;
     }
 
-    [[nodiscard]] std::optional<Point> climb(const Point& from, double value) const {
+    [[nodiscard]] std::optional<Point> climb(const Point& from, double value, double shareOfSlope = 1) const {
         std::vector<double> start = from.others;
-        for (std::size_t k = 0; k < start.size(); ++k) start[k] += (value - from.value) * from.slope[k];
+        for (std::size_t k = 0; k < start.size(); ++k) start[k] += shareOfSlope * (value - from.value) * from.slope[k];
         const NewtonMaximum there = newtonMaximum(
             [&](const std::vector<double>& others) { return reduced(design_.penalised(whole(value, others))); }, start);
         if (!there.converged) return {};
@@ -85,6 +94,18 @@ class Profile {
                      .others = there.x,
                      .slope = slopeAt(design_.penalised(whole(value, there.x))),
                      .fall = std::max(0.0, top_ - there.there.value)};
+    }
+
+    // Where records are separated, the others may have a better maximum than the one followed from the top. Straight from
+    // there, by several roads, it is found; nothing where none falls clearly less than `fall`.
+    [[nodiscard]] std::optional<Point> onHigherRidge(double value, double fall) const {
+        constexpr double clearly = 1e-6;
+        std::optional<Point> best;
+        for (const double share : {0.0, 0.5, 1.0, 1.5}) {
+            std::optional<Point> there = climb(summit_, value, share);
+            if (there && there->fall < (best ? best->fall : fall - clearly)) best = std::move(there);
+        }
+        return best;
     }
 
     [[nodiscard]] std::optional<double> between(const Point& inside, double outside, double drop) const {
