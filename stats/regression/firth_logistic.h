@@ -21,7 +21,8 @@ struct FirthLogistic {
 /// The penalty is Jeffreys' prior. Limits of a coefficient are where the penalised likelihood, maximised over all
 /// others and followed outwards from its top, has first fallen by half the chi-square quantile; the test is twice the
 /// fall at 0 (Heinze and Schemper). Where records are separated, the others can have several maxima: at a limit and at 0
-/// it is looked for a higher one from the top, and followed further if there is. With hardly more rows than coefficients the profile can rise again farther out.
+/// a higher one is looked for from the top, and followed further if there is one. With hardly more rows than
+/// coefficients the profile can rise again farther out.
 /// Standard errors come from the information at the top and say little when the profile is skew: show the limits.
 ///
 /// The first `nuisance` covariates are only allowed for: where there are any, they and the intercept have limits and
