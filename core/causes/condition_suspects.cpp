@@ -49,6 +49,8 @@ constexpr auto conditionWords = std::to_array<ConditionWords>({
 constexpr double fewestHoursOutside = 24;
 constexpr double leastShareOutside = 0.2;
 constexpr int fewestReadingsAlone = 3;
+/// Half the weight where the mean was inside after all; in proportion to the time outside (common practice, no source).
+constexpr double weightOfMeanInside = 0.5;
 
 struct LivedOutside {
     LivedFigures figures;
@@ -138,6 +140,7 @@ void addConditions(const SuspectSearch& search, std::vector<Candidate>& candidat
         if (!lived || !lived->isOutside()) continue;
         Candidate candidate{.kind = SuspectKind::Condition, .name = words.name};
         candidate.speaksFor.push_back(livedInWords(*lived, words));
+        candidate.weight = lived->share * (isOutside(lived->band, lived->figures.mean) ? 1 : weightOfMeanInside);
         int onRecord = 0;
         candidate.others = othersThat(search.around, [&](const BatchAround& other) {
             const auto theirs = livedOutside(other.batch(), words, search.records);

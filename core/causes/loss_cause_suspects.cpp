@@ -21,6 +21,28 @@ constexpr double leastLikeness = 0.15;
 constexpr int fewestLost = 2;
 constexpr int raisedShares = 20;
 
+/// What to do about a cause, and how a method is called that does so. Those of a new logbook by name (common practice, no source).
+struct LossRemedy {
+    std::string words, change;
+};
+
+LossRemedy remedyFor(const std::string& cause) {
+    if (cause == "rotted")
+        return {
+            .words = "Clean knives and station first, give the stems more air, and take out what rots at each check.",
+            .change = "kept clean and airy"};
+    if (cause == "dried out")
+        return {.words = "Keep the air moister until the first roots, and the time between cutting and sticking short.",
+                .change = "moister air"};
+    if (cause == "pests")
+        return {.words = "Look over stock plants and cuttings for pests before sticking, and keep them off after it.",
+                .change = "pests kept off"};
+    if (cause == "broken")
+        return {.words = "Handle the cuttings less: support them, and look without lifting.", .change = "handled less"};
+    return {.words = "Look for what is behind losses to \u201c" + cause + "\u201d at each check of the first days.",
+            .change = "guarded against " + cause};
+}
+
 struct LostToCause {
     int count{}, of{};  // lost to the cause, of all lost
     [[nodiscard]] stats::Tray tray() const { return {.successes = count, .trials = of}; }
@@ -132,10 +154,11 @@ std::string wholeText(double value) {
 }
 
 void describe(const CauseInRecords& found, const std::string& name, Candidate& candidate) {
-    candidate.speaksFor.push_back(
-        std::to_string(found.own.count) + " of its " + counted(found.own.of, "lost cutting was", "lost cuttings were") +
-        " lost to " + name + "; usually it is " + wholeText(100 * found.usualShare()) + " in 100 (" +
-        std::to_string(found.usual.count) + " of " + std::to_string(found.usual.of) + " lost at other times).");
+    const std::string usual = found.usual.of == 0 ? "nothing lost at other times tells what is usual."
+                                                  : "at other times " + std::to_string(found.usual.count) + " of " +
+                                                        std::to_string(found.usual.of) + " were.";
+    candidate.speaksFor.push_back(std::to_string(found.own.count) + " of its " + std::to_string(found.own.of) +
+                                  " lost cuttings were lost to \u201c" + name + "\u201d; " + usual);
     if (found.company.of == 0) return;
     const double share = static_cast<double>(found.company.count) / found.company.of;
     const std::string words = "Other batches lost " + std::to_string(found.company.count) + " of " +
@@ -172,10 +195,9 @@ void addLossCauses(const SuspectSearch& search, std::vector<Candidate>& candidat
         describe(found, cause->name, candidate);
         weighShortfall(found, search, candidate);
         candidate.others = std::move(found.hit);
-        candidate.changeNextTime = "Look for what is behind losses to \u201c" + cause->name +
-                                   "\u201d at each check of the first days, and act at the first sign.";
-        candidate.trial = proposeChangedMethod(search.own(), search.records.shelves, search.day,
-                                               "guarded against \u201c" + cause->name + "\u201d");
+        const LossRemedy remedy = remedyFor(cause->name);
+        candidate.changeNextTime = remedy.words;
+        candidate.trial = proposeChangedMethod(search.own(), search.records.shelves, search.day, remedy.change);
         candidates.push_back(std::move(candidate));
     }
 }

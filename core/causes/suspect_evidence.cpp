@@ -14,6 +14,7 @@ namespace {
 constexpr double ninetyQuantile = 1.6449;  // of the normal law, 5 % either side
 constexpr double poorQuantile = -1.2816;   // one in ten so poor by luck
 constexpr int daysAtThatTime = 28;
+constexpr std::size_t fewestWithout = 3;  // before their doing well says anything
 constexpr double togetherShare = 0.8;
 
 double deviationOf(const HorizonFate& fate, const stats::ForetoldCount& foretold) {
@@ -88,7 +89,7 @@ void describePoorWithout(const SuspectSearch& search, const std::vector<std::siz
     constexpr double asManyAsLuckGives = 0.1;
     if (poor > asManyAsLuckGives * static_cast<double>(without.size()) + 1)
         suspect.speaksAgainst.push_back(std::to_string(poor) + words + " too.");
-    else if (!others.empty())
+    else if (!others.empty() && without.size() >= fewestWithout)
         suspect.speaksFor.push_back((poor == 0 ? "None" : "Only " + std::to_string(poor)) + words + ".");
 }
 
@@ -97,7 +98,7 @@ void describePoorWithout(const SuspectSearch& search, const std::vector<std::siz
 double weightOf(SuspectKind kind) {
     switch (kind) {
         case SuspectKind::Condition:
-            return 0.4;
+            return 0.8;
         case SuspectKind::LossCause:
         case SuspectKind::Lot:
         case SuspectKind::Care:

@@ -69,7 +69,7 @@ bool standsOut(const std::vector<Suspect>& suspects) {
     return suspects.front().odds >= oddsToName * rivals;
 }
 
-std::string luckInWords(const Suspects& found) {
+std::string luckInWords(const Suspects& found, const std::string& doesWhat) {
     if (!found.againstPast) return "No earlier batch of this plant by this method tells what is usual.";
     const AgainstThePast& past = *found.againstPast;
     if (past.rooted >= past.expected)
@@ -77,14 +77,17 @@ std::string luckInWords(const Suspects& found) {
                " rooted.";
     const double chance = std::max(past.chanceOfSoFew, 0.001);
     const int oneIn = std::max(2, roundedUp(static_cast<int>(std::lround(1 / chance))));
-    return "Luck alone would leave so few in 1 of " + std::to_string(oneIn) + " batches.";
+    return "Luck alone would " + doesWhat + " in 1 of " + std::to_string(oneIn) + " batches.";
 }
 
 std::string suspectsInWords(const Suspects& found) {
-    const std::string luck = luckInWords(found);
-    if (!found.isNamed)
-        return "No suspect stands out. " + luck +
-               (found.considered == 0 ? " There is no other batch to judge by." : "");
+    const std::string luck = luckInWords(found, found.isNamed ? "leave so few" : "do so");
+    if (!found.isNamed) {
+        const bool isByLuck = found.againstPast && found.againstPast->rooted < found.againstPast->expected;
+        const std::string words =
+            isByLuck ? "No suspect stands out; l" + luck.substr(1) : "No suspect stands out. " + luck;
+        return words + (found.considered == 0 ? " There is no other batch to judge by." : "");
+    }
     const Suspect& first = found.suspects.front();
     std::string words = "First suspect: " + first.name + ", " + first.oddsInWords + ". " + luck;
     if (!first.togetherWith.empty())

@@ -66,11 +66,11 @@ struct Suspects {
     BatchId batch{};
     std::string code{};
     std::optional<AgainstThePast>
-        againstPast{};                // absent before the first look, or without another batch of its plant and method
+        againstPast{};  // absent before the first look, or without an earlier batch of its plant and method
     std::vector<Suspect> suspects{};  // likeliest first; all that were looked at
     bool isNamed{};                   // the first of them stands out
     int considered{};                 // other batches that the odds rest on
-    /// What stands out and how sure, or "No suspect stands out; luck alone would do so in 1 of 12 batches." and why so little can be told.
+    /// What stands out and how sure, or "No suspect stands out; luck alone would do so in 1 of 12 batches."
     std::string inWords{};
     std::string warning{};  // that records are not an experiment; show it beside the list, always
     std::vector<std::string>
@@ -78,7 +78,7 @@ struct Suspects {
 };
 
 /// A suspect is named where its odds, against luck and all suspects that don't go together with it, are at least so high.
-inline constexpr double oddsToName = 4;
+inline constexpr double oddsToName = 2;
 
 /// Every batch is counted on one day: those of the batch's plant on the day of its last look or the horizon, whichever is earlier; those of
 /// other plants at their own. Batches not seen so far are left out.

@@ -12,7 +12,7 @@ namespace stats {
 namespace {
 
 constexpr double dropStep = 0.2;
-constexpr std::size_t drops = 15;       // 0.2, 0.4, ... 3
+constexpr std::size_t drops = 15;       // beyond none: 0.2, 0.4, ... 3
 constexpr std::size_t usualRates = 51;  // log-odds -5, -4.8, ... 5
 constexpr double lowestLogOdds = -5;
 
@@ -28,9 +28,9 @@ double logOfSum(const std::vector<double>& logs) {
     return largest + std::log(sum);
 }
 
-/// Log weights of the drops, which sum to 1.
+/// Log weights of the drops, from none on, which sum to 1: the trapezoidal rule.
 std::vector<double> halfNormal() {
-    std::vector<double> logs;
+    std::vector<double> logs{-std::log(2)};
     for (std::size_t j = 1; j <= drops; ++j) {
         const double drop = dropStep * static_cast<double>(j);
         logs.push_back(-drop * drop / 2);
@@ -93,11 +93,11 @@ double SharedDrop::logLikelihoodRatio(std::span<const std::size_t> members) cons
     double without = 0;
     for (const auto& [group, inGroup] : byGroup) {
         without += logOfSum(together_[static_cast<std::size_t>(group)]);
-        for (std::size_t j = 1; j <= drops; ++j) {
+        for (std::size_t j = 0; j <= drops; ++j) {
             Row logs = rest[static_cast<std::size_t>(group)];
             for (const std::size_t member : inGroup)
                 for (std::size_t k = 0; k < usualRates; ++k) logs[k] += likelihood_[member][k + drops - j];
-            withDrop[j - 1] += logOfSum(logs);
+            withDrop[j] += logOfSum(logs);
         }
     }
     return logOfSum(withDrop) - without;
