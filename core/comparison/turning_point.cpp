@@ -70,8 +70,10 @@ std::string turnInWords(const TurningPoint& turn) {
     if (turn.chance >= 0.5)
         return "There may have been a turn, but that is not certain (" + chance + "). If so, from " + from +
                ratesInWords(turn);
-    return "No turn shows among " + among + ": that there was one is " + chance +
-           " likely, where a half would be what one held beforehand.";
+    constexpr double allButRuledOut = 0.2;
+    return "No turn shows among " + among +
+           (turn.chance < allButRuledOut ? ": one is " : ", nor can one be ruled out: it is ") + chance +
+           " likely, from an even chance before counting.";
 }
 
 }  // namespace

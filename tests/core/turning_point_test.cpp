@@ -78,7 +78,12 @@ TEST(TurningPoint, SaysThatNoneShows) {
     const core::TurningPoint turn = turnOf(weekByWeek({15, 16, 14, 15, 17, 15, 14, 16, 15, 14})).value();
     EXPECT_LT(turn.chance, 0.2);
     EXPECT_FALSE(turn.isCalled());
-    EXPECT_THAT(turn.inWords, HasSubstr("No turn shows among 10 batches"));
+    EXPECT_THAT(turn.inWords, HasSubstr("No turn shows among 10 batches: one is "));
+}
+
+TEST(TurningPoint, RulesNoneOutWhereBatchesAreFew) {
+    EXPECT_THAT(turnOf(weekByWeek({15, 13, 16})).value().inWords,
+                HasSubstr("No turn shows among 3 batches, nor can one be ruled out: it is "));
 }
 
 TEST(TurningPoint, IsNotSureWhereItIsNot) {
