@@ -6,8 +6,11 @@
 #include <filesystem>
 
 #include "core/batch/position_rules.h"
+#include "core/causes/losses.h"
+#include "core/causes/out_of_the_ordinary.h"
 #include "core/comparison/comparison.h"
 #include "core/demo/demo_season.h"
+#include "core/money/worth_it.h"
 #include "db/actions/records_actions.h"
 #include "db/logbook.h"
 
@@ -82,5 +85,45 @@ void compareMethodsOverLargeLogbook(benchmark::State& state) {
     for (auto _ : state) benchmark::DoNotOptimize(core::compare({}, shelves, records));
 }
 BENCHMARK(compareMethodsOverLargeLogbook)->Unit(benchmark::kMillisecond);
+
+core::Spending spendingOf(const core::Records& records) {
+    return {.shelves = records.shelves,
+            .batches = records.batches,
+            .sessions = records.sessions,
+            .care = records.care,
+            .expenses = records.expenses,
+            .today = today,
+            .dayStart = {}};
+}
+
+void costsOfLargeLogbook(benchmark::State& state) {
+    const core::Records records = core::demoSeason({.batches = batches, .seed = 1, .today = today});
+    for (auto _ : state) benchmark::DoNotOptimize(core::costsOfBatches(spendingOf(records)));
+}
+BENCHMARK(costsOfLargeLogbook)->Unit(benchmark::kMillisecond);
+
+void worthOfMethodsOverLargeLogbook(benchmark::State& state) {
+    const core::Records records = core::demoSeason({.batches = batches, .seed = 1, .today = today});
+    const core::CostsOfBatches costs = core::costsOfBatches(spendingOf(records));
+    for (auto _ : state)
+        benchmark::DoNotOptimize(core::worthIt({}, {.shelves = records.shelves,
+                                                    .batches = records.batches,
+                                                    .pottings = records.pottings,
+                                                    .costs = costs,
+                                                    .today = today}));
+}
+BENCHMARK(worthOfMethodsOverLargeLogbook)->Unit(benchmark::kMillisecond);
+
+void lossesOverLargeLogbook(benchmark::State& state) {
+    const core::Records records = core::demoSeason({.batches = batches, .seed = 1, .today = today});
+    for (auto _ : state) benchmark::DoNotOptimize(core::lossesOver(records.batches, records.shelves, {}));
+}
+BENCHMARK(lossesOverLargeLogbook)->Unit(benchmark::kMillisecond);
+
+void outOfTheOrdinaryInLargeLogbook(benchmark::State& state) {
+    const core::Records records = core::demoSeason({.batches = batches, .seed = 1, .today = today});
+    for (auto _ : state) benchmark::DoNotOptimize(core::outOfTheOrdinary(records.batches, records.shelves, {}));
+}
+BENCHMARK(outOfTheOrdinaryInLargeLogbook)->Unit(benchmark::kMillisecond);
 
 }  // namespace

@@ -6,6 +6,8 @@
 #include <vector>
 
 #include "stats/numeric/seeded_random.h"
+#include "stats/overdispersion/intraclass_correlation.h"
+#include "stats/surveillance/change_point.h"
 #include "stats/time_to_event/cluster_bootstrap.h"
 #include "stats/time_to_event/competing_risks_npmle.h"
 #include "stats/two_proportions/barnard_test.h"
@@ -63,5 +65,20 @@ void bootstrapOf60BatchesTwoThousandTimes(benchmark::State& state) {
     }
 }
 BENCHMARK(bootstrapOf60BatchesTwoThousandTimes)->Unit(benchmark::kMillisecond);
+
+/// Seven in ten succeed in the first 120 batches of twenty, six in ten from then on.
+void turningPointAmong200Batches(benchmark::State& state) {
+    constexpr int trials = 20, turn = 120;
+    stats::SeededRandom random(20261129);
+    stats::PastBatches question{.batches = {}, .spread = stats::pooledSpread({}).law, .prior = {}};
+    for (int batch = 0; batch < 200; ++batch) {
+        stats::Tray tray{.successes = 0, .trials = trials};
+        for (int trial = 0; trial < trials; ++trial)
+            if (random.uniform() < (batch < turn ? 0.7 : 0.6)) ++tray.successes;
+        question.batches.push_back(tray);
+    }
+    for (auto _ : state) benchmark::DoNotOptimize(stats::changePoint(question, 0.95));
+}
+BENCHMARK(turningPointAmong200Batches)->Unit(benchmark::kMillisecond);
 
 }  // namespace

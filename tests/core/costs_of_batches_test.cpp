@@ -6,8 +6,6 @@
 #include <gtest/gtest.h>
 
 #include <array>
-#include <ctime>
-#include <iostream>
 
 #include "tests/core/money_examples.h"
 
@@ -250,17 +248,6 @@ TEST(CostsOfBatches, SharesAndWhatStoodEmptyAddUpToThePriceOfAllDays) {
     core::Date first = support::today();
     for (const core::BatchRecord& record : records.batches) first = std::min(first, record.batch.stuckOn);
     EXPECT_NEAR(sum, 0.10 * (core::daysBetween(first, support::today()) + 1), 1e-8);
-}
-
-TEST(CostsOfBatches, TakeHalfASecondAtMostForTwentyThousandBatches) {
-    core::Records records = bigLogbook(20'000, 3650, 20260102);
-    examples::priceEverything(records);
-    const std::clock_t before = std::clock();
-    const core::CostsOfBatches costs = costsOf(records);
-    const double seconds = static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC;
-    std::cout << "costs of 20,000 batches: " << seconds << " s of processor time\n";
-    EXPECT_LT(seconds, 0.5);
-    EXPECT_GT(costs.batches.front().parts.total(), 0);
 }
 
 TEST(CostsOfBatches, StopWhenAskedTo) {

@@ -6,8 +6,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <ctime>
-#include <iostream>
 
 #include "core/comparison/spread.h"
 #include "core/money/worth_words.h"
@@ -329,23 +327,6 @@ TEST(WorthIt, RefusesWhatCantBeAsked) {
     EXPECT_EQ(fieldOf({.level = 1.0}), "Level");
     EXPECT_EQ(fieldOf({.from = dayAfterSticking(1), .to = support::stickingDay()}), "To");
     EXPECT_EQ(fieldOf({.worthOfADay = std::nan("")}), "Worth of a day");
-}
-
-TEST(WorthIt, AnswersOverTwentyThousandBatchesWithinThreeSecondsOfProcessorTime) {
-    core::Records records = examples::bigLogbook(20'000, 3650, 20260107);
-    examples::priceEverything(records);
-    const core::CostsOfBatches costs = examples::costsOf(records);
-    const std::clock_t before = std::clock();
-    const auto worth = core::worthIt({}, {.shelves = records.shelves,
-                                          .batches = records.batches,
-                                          .pottings = {},
-                                          .costs = costs,
-                                          .today = support::today()});
-    const double seconds = static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC;
-    std::cout << "worth of 20,000 batches: " << seconds << " s of processor time\n";
-    ASSERT_TRUE(worth);
-    EXPECT_EQ(worth->pairs.size(), 1U);
-    EXPECT_LT(seconds, 3);
 }
 
 TEST(WorthIt, SaysWhatIsNotInTheCosts) {

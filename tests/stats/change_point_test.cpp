@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <ctime>
 #include <iostream>
 #include <numeric>
 #include <span>
@@ -283,23 +282,6 @@ TEST(ChangePoint, AnswersAtTheEdges) {
             EXPECT_TRUE(turn.rates->change.limits.low < turn.rates->change.limits.high);
         }
     }
-}
-
-TEST(ChangePoint, AnswersForTwoHundredBatchesInATwentiethOfASecond) {
-    stats::SeededRandom random(20261129);
-    Trays batches;
-    for (int i = 0; i < 200; ++i) batches.push_back(drawn(20, i < 120 ? 0.7 : 0.6, 0.05, random));
-    const std::vector<stats::WeightedCorrelation> spread = stats::pooledSpread({}).law;
-    double best = 1e9;
-    for (int again = 0; again < 5; ++again) {
-        const std::clock_t start = std::clock();  // of this program alone, whatever else the machine does
-        (void)stats::changePoint({batches, spread, {}}, 0.95);
-        best = std::min(best, static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC);
-    }
-    std::cout << "[ 200 batches: " << 1000 * best << " ms ]\n";
-#ifndef __SANITIZE_ADDRESS__
-    EXPECT_LT(best, 0.05);
-#endif
 }
 
 TEST(ChangePoint, RefusesWhatCannotBe) {
