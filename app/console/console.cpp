@@ -11,6 +11,7 @@
 #include "app/console/climate_command.h"
 #include "app/console/command_line.h"
 #include "app/console/compare_command.h"
+#include "app/console/cost_command.h"
 #include "app/console/create_command.h"
 #include "app/console/demo_command.h"
 #include "app/console/due_command.h"
@@ -45,6 +46,7 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     commands.push_back(std::make_unique<DueCommand>());
     commands.push_back(std::make_unique<ChartCommand>());
     commands.push_back(std::make_unique<CompareCommand>());
+    commands.push_back(std::make_unique<CostCommand>());
     commands.push_back(std::make_unique<PlantCommand>());
     commands.push_back(std::make_unique<StickCommand>());
     commands.push_back(std::make_unique<PowerCommand>());

@@ -41,12 +41,18 @@ std::string standingInWords(const WorthOfPair& pair, const std::string& currency
            moneyInWords(pair.line.cheap, currency) + " by " + pair.cheap.name + ".";
 }
 
+constexpr std::size_t mostToName = 3;
+
 std::string plantsInWords(const WorthOfPair& pair) {
     if (pair.plants.size() + pair.leftOut.size() < 2) return {};
-    std::string words = " Compared within " + listed(pair.plants) +
-                        (pair.plants.size() > 1 ? ", each in the mix of both methods together" : "");
+    const auto count = [](const std::vector<std::string>& plants) { return std::to_string(plants.size()) + " plants"; };
+    std::string words =
+        " Compared within " +
+        (pair.plants.size() > mostToName ? "the " + count(pair.plants) + " that both have" : listed(pair.plants)) +
+        (pair.plants.size() > 1 ? ", each in the mix of both methods together" : "");
     if (!pair.leftOut.empty())
-        words += "; " + listed(pair.leftOut) + (pair.leftOut.size() == 1 ? " is" : " are") +
+        words += "; " + (pair.leftOut.size() > mostToName ? count(pair.leftOut) : listed(pair.leftOut)) +
+                 (pair.leftOut.size() == 1 ? " is" : " are") +
                  " left out, which not both have with costs and a strike rate";
     return words + ".";
 }
