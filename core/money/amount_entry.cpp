@@ -21,7 +21,7 @@ Refusal refusedAmount(std::string_view typed, int mostDecimals) {
         std::string("0 to 1000000000 with at most ") + (mostDecimals == decimalsOfMoney ? "two" : "four") + " decimals";
     if (isBlank(typed)) return {"Amount", "blank", allowed, "Amount is blank; " + allowed + " is allowed."};
     const std::string value = quotable(typed);
-    return {"Amount", value, allowed, "Amount is \u201c" + value + "\u201d; " + allowed + " is allowed."};
+    return {"Amount", value, allowed, "Amount is " + value + "; " + allowed + " is allowed."};
 }
 
 Result<double> amountFrom(std::string_view typed, int mostDecimals) {

@@ -18,7 +18,7 @@ TEST(AmountEntry, RefusesAThirdDecimalWhichMayBeAThousand) {
     ASSERT_FALSE(amount);
     EXPECT_EQ(amount.error().front().field, "Amount");
     EXPECT_EQ(amount.error().front().sentence,
-              "Amount is \u201c1.234\u201d; 0 to 1000000000 with at most two decimals is allowed.");
+              "Amount is \"1.234\"; 0 to 1000000000 with at most two decimals is allowed.");
 }
 
 TEST(AmountEntry, ReadsAPriceInTenThousandths) {
@@ -32,7 +32,7 @@ TEST(AmountEntry, LetsOnlyATariffHaveFourDecimals) {
     EXPECT_FALSE(core::tenThousandthsFrom("0.314", 2));
     EXPECT_FALSE(core::tenThousandthsFrom("0.31425", 4));
     EXPECT_EQ(core::tenThousandthsFrom("0.31425", 4).error().front().sentence,
-              "Amount is \u201c0.31425\u201d; 0 to 1000000000 with at most four decimals is allowed.");
+              "Amount is \"0.31425\"; 0 to 1000000000 with at most four decimals is allowed.");
 }
 
 TEST(AmountEntry, RefusesWhatIsNoAmount) {

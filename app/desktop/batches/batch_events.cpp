@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "app/desktop/batches/minutes_entry.h"
 #include "app/plot/local_time.h"
 #include "app/plot/money_text.h"
 #include "app/plot/number_text.h"
@@ -40,6 +41,15 @@ QString foundText(const core::Check& check, const core::Shelves& shelves) {
     return parts.join(EventWords::tr(", "));
 }
 
+/// "9 potted on, 1 lost after potting; 8 usable so far"
+QString pottedText(const core::Potting& potting, const core::PottedTally& soFar) {
+    QStringList parts;
+    if (potting.potted > 0) parts << EventWords::tr("+%1 potted on").arg(plot::countText(potting.potted));
+    if (potting.lost > 0) parts << EventWords::tr("+%1 lost after potting").arg(plot::countText(potting.lost));
+    return EventWords::tr("%1; usable %2", "+9 potted on; usable 89 % (8 of 9)")
+        .arg(parts.join(EventWords::tr(", ")), plot::percentText(soFar.usable(), soFar.potted));
+}
+
 class EventMaker {
   public:
     EventMaker(const core::BatchRecord& record, const plot::BatchLife& life, const std::vector<core::KeptMix>& mixes,
@@ -57,6 +67,7 @@ class EventMaker {
         if (wants(EventKind::Mix)) addMixes();
         if (wants(EventKind::Photo)) addPhotos();
         if (wants(EventKind::Expense)) addExpenses();
+        if (wants(EventKind::Potted)) addPottings();
         if (wants(EventKind::Closed)) addClosed();
         std::stable_sort(events_.begin(), events_.end(), [](const BatchEvent& one, const BatchEvent& other) {
             return std::tie(one.day, one.kind) < std::tie(other.day, other.kind);
@@ -143,12 +154,22 @@ class EventMaker {
     }
 
     void addExpenses() {
+        const std::string& currency = shelves_.facts.currency;
         for (const core::Expense& expense : life_.expenses)
+            add(EventKind::Expense, expense.spentOn, spentText(expense, currency), {}, expense.id.value);
+        for (const core::Expense& expense : life_.sharedExpenses)
             add(EventKind::Expense, expense.spentOn,
-                EventWords::tr("%1: %2", "what for, how much")
-                    .arg(QString::fromStdString(expense.what),
-                         plot::moneyText(expense.hundredths, shelves_.facts.currency)),
-                {}, expense.id.value);
+                EventWords::tr("%1 (shared by its session)", "an expense").arg(spentText(expense, currency)), {},
+                expense.id.value);
+    }
+
+    void addPottings() {
+        std::vector<core::Potting> soFar;
+        for (const core::Potting& potting : life_.pottings) {
+            soFar.push_back(potting);
+            add(EventKind::Potted, potting.countedOn, pottedText(potting, core::pottedTallyOf(soFar)), potting.note,
+                potting.id.value);
+        }
     }
 
     void addClosed() {
@@ -176,6 +197,14 @@ bool BatchEvent::isSameAs(const BatchEvent& other) const {
     return kind == other.kind && (kind == EventKind::Readings ? day == other.day : id == other.id);
 }
 
+QString spentText(const core::Expense& expense, const std::string& currency) {
+    QStringList parts;
+    if (expense.hundredths > 0 || !expense.minutes) parts << plot::moneyText(expense.hundredths, currency);
+    if (expense.minutes) parts << EventWords::tr("%1 min", "minutes of work").arg(minutesShown(expense.minutes));
+    return EventWords::tr("%1: %2", "what for, how much")
+        .arg(QString::fromStdString(expense.what), parts.join(EventWords::tr(", ")));
+}
+
 QString nameOf(EventKind kind) {
     switch (kind) {
         case EventKind::Stuck:
@@ -192,6 +221,8 @@ QString nameOf(EventKind kind) {
             return EventWords::tr("photo");
         case EventKind::Expense:
             return EventWords::tr("expense");
+        case EventKind::Potted:
+            return EventWords::tr("potted on");
         case EventKind::Closed:
             return EventWords::tr("closed");
     }

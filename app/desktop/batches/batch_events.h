@@ -11,7 +11,7 @@
 
 namespace desktop {
 
-enum class EventKind { Stuck, Check, Readings, Care, Mix, Photo, Expense, Closed };
+enum class EventKind { Stuck, Check, Readings, Care, Mix, Photo, Expense, Potted, Closed };
 
 struct BatchEvent {
     EventKind kind{};
@@ -20,7 +20,7 @@ struct BatchEvent {
     QString what;  // "7 rooted, 1 lost (rot)"
     QString note;
     std::optional<core::Tally> after;     // of a check: where every cutting was then
-    std::int64_t id{};                    // of the check, care, mix, photo or expense
+    std::int64_t id{};                    // of the check, care, mix, photo, expense or count after potting
     std::vector<core::Reading> readings;  // of that day, or a single one
 
     /// The same row before and after something changed.
@@ -28,6 +28,8 @@ struct BatchEvent {
 };
 
 [[nodiscard]] QString nameOf(EventKind kind);
+/// "hormone: 4.50 EUR, 30 min"
+[[nodiscard]] QString spentText(const core::Expense& expense, const std::string& currency);
 
 /// `only`: one kind; readings are then told one by one, and else summed up by day.
 [[nodiscard]] std::vector<BatchEvent> eventsOf(const core::BatchRecord& record, const core::Session& session,

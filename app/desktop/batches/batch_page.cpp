@@ -192,9 +192,7 @@ void BatchPage::editBatch() {
 }
 
 void BatchPage::editSession() {
-    auto* dialog = new SessionFactsDialog(
-        model_->view().session, model_->batchesOfSession(), model_->today(),
-        [this](const core::Session& session) { return model_->change(session); }, this);
+    auto* dialog = new SessionFactsDialog(*model_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/batches/stuck_words.h"
 #include "app/desktop/printing/printed_at.h"
 #include "app/plot/local_time.h"
 #include "app/plot/number_text.h"
@@ -22,22 +23,6 @@ template <class Thing, class ThingId>
 QString shelfName(const std::vector<Thing>& things, ThingId id) {
     const Thing* thing = core::find(things, id);
     return thing == nullptr ? QString() : QString::fromStdString(thing->name);
-}
-
-QString withDetail(const QString& name, const QString& detail, const QString& isNothing) {
-    if (detail.isEmpty() || detail == name || detail == isNothing) return name;
-    return BatchPageModel::tr("%1 (%2)", "name of a treatment or medium, and what it is").arg(name, detail);
-}
-
-QString treatmentText(const core::Treatment* treatment) {
-    if (treatment == nullptr) return {};
-    return withDetail(QString::fromStdString(treatment->name), QString::fromStdString(core::description(*treatment)),
-                      QStringLiteral("none"));
-}
-
-QString mediumText(const core::Medium* medium) {
-    if (medium == nullptr) return {};
-    return withDetail(QString::fromStdString(medium->name), QString::fromStdString(core::recipe(*medium)), {});
 }
 
 }  // namespace
@@ -116,8 +101,12 @@ void BatchPageModel::describe() {
     const core::StockPlant* stock = core::find(shelves.stockPlants, batch.stockPlant);
     addFact(tr("Stock plant"), stock == nullptr ? QString() : QString::fromStdString(stock->label));
     addFact(tr("Kind of cutting"), shelfName(shelves.cuttingKinds, batch.cuttingKind));
-    addFact(tr("Treatment"), treatmentText(core::find(shelves.treatments, batch.treatment)));
-    addFact(tr("Medium"), mediumText(core::find(shelves.media, batch.medium)));
+    addFact(tr("Treatment"), treatmentText(batch, shelves));
+    addFact(tr("Medium"), mediumText(batch, shelves));
+    const core::PottedTally potted = core::pottedTallyOf(view_->life.pottings);
+    if (potted.potted > 0)
+        addFact(tr("Potted on"),
+                tr("%1 usable", "89 % (8 of 9)").arg(plot::percentText(potted.usable(), potted.potted)));
     addFact(tr("Trial"), shelfName(shelves.trials, batch.trial));
     addFact(tr("Note of the session"), QString::fromStdString(view_->session.note));
     addFact(tr("Licence"),
@@ -199,6 +188,11 @@ Outcome BatchPageModel::change(const core::Session& session) {
         [&](db::Logbook& logbook) { return db::changeSession(logbook, session, workspace_.today()); });
 }
 
+Outcome BatchPageModel::change(const core::Session& session, const core::Expense& work) {
+    return workspace_.run(
+        [&](db::Logbook& logbook) { return db::changeSession(logbook, session, work, workspace_.today()); });
+}
+
 Outcome BatchPageModel::close(core::Date on, const QString& reason) {
     return workspace_.run([&](db::Logbook& logbook) {
         return db::closeBatch(logbook, batch_, on, reason.simplified().toStdString(), workspace_.today());
@@ -237,6 +231,14 @@ Outcome BatchPageModel::keep(const core::Expense& expense) {
 
 Outcome BatchPageModel::remove(const core::Expense& expense) {
     return workspace_.run([&](db::Logbook& logbook) { return db::deleteExpense(logbook, expense); });
+}
+
+Outcome BatchPageModel::keep(const core::Potting& potting) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::keepPotting(logbook, potting, workspace_.today()); });
+}
+
+Outcome BatchPageModel::remove(const core::Potting& potting) {
+    return workspace_.run([&](db::Logbook& logbook) { return db::deletePotting(logbook, potting); });
 }
 
 Outcome BatchPageModel::add(std::vector<core::PhotoRecord> photos) {

@@ -71,6 +71,8 @@ class BatchPageModel : public QObject {
     Outcome remove(core::CheckId check);
     Outcome change(const core::Batch& batch);
     Outcome change(const core::Session& session);
+    /// With the minutes that it took: an expense of its own, which goes where it has none.
+    Outcome change(const core::Session& session, const core::Expense& work);
     Outcome close(core::Date on, const QString& reason);
     Outcome reopen();
     Outcome remove();
@@ -80,6 +82,8 @@ class BatchPageModel : public QObject {
     Outcome remove(core::KeptMixId mix);
     Outcome keep(const core::Expense& expense);
     Outcome remove(const core::Expense& expense);
+    Outcome keep(const core::Potting& potting);
+    Outcome remove(const core::Potting& potting);
     /// Of whichever batch each names: another may be shown by the time that its picture is ready.
     Outcome add(std::vector<core::PhotoRecord> photos);
     Outcome change(const core::Photo& photo);

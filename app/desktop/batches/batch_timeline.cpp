@@ -59,6 +59,7 @@ QWidget* BatchTimeline::makeRow() {
     offer(tr("mixes"), EventKind::Mix);
     offer(tr("photos"), EventKind::Photo);
     offer(tr("expenses"), EventKind::Expense);
+    offer(tr("potting on"), EventKind::Potted);
     connect(only_, &QComboBox::currentIndexChanged, this, &BatchTimeline::filter);
     caption_ = new QLabel(tr("&Timeline"));
     caption_->setBuddy(table_);
@@ -71,7 +72,10 @@ QWidget* BatchTimeline::makeRow() {
         makeButton(tr("&Photo\u2026"), "newPhoto", tr("From files; or drop them on the page, or paste with Ctrl+V"),
                    &BatchTimeline::photosWanted),
         makeButton(tr("E&xpense\u2026"), "newExpense", tr("Money that went into this batch"),
-                   &BatchTimeline::newExpense)};
+                   &BatchTimeline::newExpense),
+        makeButton(tr("Potte&d on\u2026"), "newPotting",
+                   tr("How many rooted ones were potted on, and how many of those were lost since"),
+                   &BatchTimeline::newPotting)};
     edit_ = makeButton(tr("Edit"), "editEvent", tr("Enter or F2"), &BatchTimeline::edit);
     remove_ = makeButton(tr("Delete"), "deleteEvent", tr("Delete"), &BatchTimeline::remove);
     auto* row = new QWidget;
@@ -179,6 +183,9 @@ void BatchTimeline::edit() {
         case EventKind::Expense:
             editExpense({event->id});
             break;
+        case EventKind::Potted:
+            editPotting({event->id});
+            break;
         case EventKind::Closed:
             emit said(tr("A batch that is closed is reopened with \u201cReopen\u201d, then closed anew."));
             break;
@@ -208,8 +215,11 @@ void BatchTimeline::remove() {
             emit photoDeletionWanted({event->id});
             break;
         case EventKind::Expense:
-            if (const core::Expense* expense = core::find(life.expenses, core::ExpenseId{event->id}))
-                tell(model_.remove(core::Expense(*expense)));
+            if (const auto expense = expenseOf({event->id})) tell(model_.remove(*expense));
+            break;
+        case EventKind::Potted:
+            if (const core::Potting* potting = core::find(life.pottings, core::PottingId{event->id}))
+                tell(model_.remove(core::Potting(*potting)));
             break;
         case EventKind::Closed:
             if (event->id != 0) tell(model_.reopen());

@@ -35,6 +35,7 @@ class BatchTimeline : public QWidget {
     void newReading();
     void newCare();
     void newExpense();
+    void newPotting();
 
   signals:
     void said(const QString& sentence);
@@ -57,7 +58,9 @@ class BatchTimeline : public QWidget {
     void editReadings(const BatchEvent& event);
     void editCare(core::CareId care);
     void editExpense(core::ExpenseId expense);
-    void printMix(core::KeptMixId mix);  // its card as it was
+    void editPotting(core::PottingId potting);
+    [[nodiscard]] std::optional<core::Expense> expenseOf(core::ExpenseId id) const;  // the session's too
+    void printMix(core::KeptMixId mix);                                              // its card as it was
     void remove();
     void tell(const Outcome& outcome);
     void openDialog(class QDialog* dialog);

@@ -6,6 +6,7 @@
 #include "app/desktop/batches/batch_timeline.h"
 #include "app/desktop/batches/check_dialog.h"
 #include "app/desktop/batches/expense_dialog.h"
+#include "app/desktop/batches/potting_dialog.h"
 #include "app/desktop/readings/care_dialog.h"
 #include "app/desktop/readings/correct_readings_dialog.h"
 #include "app/desktop/readings/reading_dialog.h"
@@ -74,16 +75,46 @@ void BatchTimeline::newExpense() {
     expense.batch = model_.view().record.batch.id;
     expense.spentOn = model_.today();
     openDialog(new ExpenseDialog(
-        expense, model_.view().record.batch, model_.shelves().facts.currency, model_.today(),
+        expense, ExpenseOwner::batch(model_.view().record.batch), model_.shelves().facts.currency, model_.today(),
         [this](const core::Expense& spent) { return model_.keep(spent); }, this));
 }
 
+std::optional<core::Expense> BatchTimeline::expenseOf(core::ExpenseId id) const {
+    const plot::BatchLife& life = model_.view().life;
+    for (const std::vector<core::Expense>* expenses : {&life.expenses, &life.sharedExpenses})
+        if (const core::Expense* found = core::find(*expenses, id)) return *found;
+    return {};
+}
+
 void BatchTimeline::editExpense(core::ExpenseId id) {
-    const core::Expense* expense = core::find(model_.view().life.expenses, id);
-    if (expense == nullptr) return;
+    const std::optional<core::Expense> expense = expenseOf(id);
+    if (!expense) return;
+    const ExpenseOwner owner = expense->session.isSet()
+                                   ? ExpenseOwner::session(model_.view().session, model_.batchesOfSession())
+                                   : ExpenseOwner::batch(model_.view().record.batch);
     openDialog(new ExpenseDialog(
-        *expense, model_.view().record.batch, model_.shelves().facts.currency, model_.today(),
+        *expense, owner, model_.shelves().facts.currency, model_.today(),
         [this](const core::Expense& changed) { return model_.keep(changed); }, this));
+}
+
+void BatchTimeline::newPotting() {
+    core::Potting potting;
+    potting.batch = model_.view().record.batch.id;
+    potting.countedOn = model_.today();
+    openDialog(new PottingDialog(
+        potting, model_.view().record, model_.view().life.pottings, model_.today(),
+        [this](const core::Potting& counted) { return model_.keep(counted); }, this));
+}
+
+void BatchTimeline::editPotting(core::PottingId id) {
+    std::vector<core::Potting> others = model_.view().life.pottings;
+    const core::Potting* found = core::find(others, id);
+    if (found == nullptr) return;
+    const core::Potting potting = *found;
+    std::erase_if(others, [id](const core::Potting& other) { return other.id == id; });
+    openDialog(new PottingDialog(
+        potting, model_.view().record, std::move(others), model_.today(),
+        [this](const core::Potting& counted) { return model_.keep(counted); }, this));
 }
 
 }  // namespace desktop

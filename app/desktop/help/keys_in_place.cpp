@@ -24,6 +24,8 @@ constexpr const char* photos = IN_KEY_LIST("A batch: photos");
 constexpr const char* note = IN_KEY_LIST("A batch: note");
 constexpr const char* plan = IN_KEY_LIST("Plan");
 constexpr const char* shelves = IN_KEY_LIST("Shelves");
+constexpr const char* usual = IN_KEY_LIST("The usual prices");
+constexpr const char* expenses = IN_KEY_LIST("Expenses of a session");
 constexpr const char* round = IN_KEY_LIST("Round of checks");
 constexpr const char* session = IN_KEY_LIST("New session");
 constexpr const char* readings = IN_KEY_LIST("New reading");
@@ -78,7 +80,15 @@ constexpr std::array allKeysInPlace{
 
     KeyInPlace{where::shelves, "Return; Enter; F2", IN_KEY_LIST("Change the row")},
     KeyInPlace{where::shelves, "Ins", IN_KEY_LIST("Make a new one")},
+    KeyInPlace{where::shelves, "Shift+Ins", IN_KEY_LIST("Prices: a new one with all that the row has, from today on")},
     KeyInPlace{where::shelves, "Del", IN_KEY_LIST("Delete the row, where nothing uses it")},
+
+    KeyInPlace{where::usual, "Return; Enter", IN_KEY_LIST("On to the next figure; after the last: keep")},
+    KeyInPlace{where::usual, "Ctrl+Return; Ctrl+Enter", IN_KEY_LIST("Keep")},
+
+    KeyInPlace{where::expenses, "Ins", IN_KEY_LIST("Add one")},
+    KeyInPlace{where::expenses, "F2", IN_KEY_LIST("Change it")},
+    KeyInPlace{where::expenses, "Del", IN_KEY_LIST("Remove it")},
 
     KeyInPlace{where::round, "*", IN_KEY_LIST("Looked, nothing new; goes on to the next row"), true},
     KeyInPlace{where::round, "Space", IN_KEY_LIST("The same; a row that has an entry keeps it")},

@@ -59,6 +59,12 @@ QDialog* openPhotos(MainWindow& window, const char* button) {
     return shown != nullptr && waitFor(opens) ? opened : nullptr;
 }
 
+QDialog* openSessionExpense(MainWindow& window) {
+    const QWidget* page = pageOf(window);
+    QDialog* session = page == nullptr ? nullptr : broughtBy([&] { press(*page, "editSession"); });
+    return session == nullptr ? nullptr : broughtBy([&] { press(*session, "addSessionExpense"); });
+}
+
 QDialog* openPlaces(MainWindow& window) {
     auto* dialog = new PlaceBatchDialog(window.parts().context, batchInWork(window, false), &window);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
@@ -76,6 +82,8 @@ std::vector<DialogScene> batchScenes() {
             ofBatch("one_reading", "newReading"),
             ofBatch("care", "newCare"),
             ofBatch("expense", "newExpense"),
+            ofBatch("potted_on", "newPotting"),
+            {"session_expense", openSessionExpense},
             {"readings_corrected", [](MainWindow& window) { return openEvent(window, EventKind::Readings); }},
             {"photo_facts", [](MainWindow& window) { return openPhotos(window, "photoFacts"); }},
             {"photos_side_by_side", [](MainWindow& window) { return openPhotos(window, "largePhoto"); }},

@@ -5,6 +5,7 @@
 
 #include "app/desktop/shelves/shelf.h"
 #include "db/actions/ask_first.h"
+#include "db/actions/price_actions.h"
 #include "db/actions/shelf_actions.h"
 
 namespace desktop {
@@ -21,6 +22,9 @@ struct ColumnOf {
 }
 [[nodiscard]] inline QString shelfNameOf(const core::StockPlant& stockPlant) {
     return QString::fromStdString(stockPlant.label);
+}
+[[nodiscard]] inline QString shelfNameOf(const core::Price& price) {
+    return QString::fromStdString(price.what);
 }
 template <class Thing>
 [[nodiscard]] QString shelfNameOf(const Thing& thing) {
@@ -50,7 +54,7 @@ template <class Thing>
     shelf.kind = kind;
     shelf.word = word;
     for (const ColumnOf<Thing>& column : columns) shelf.columns.push_back({column.title, column.look});
-    shelf.items = [list, columns = std::move(columns)](const core::Shelves& shelves) {
+    shelf.items = [list, columns = std::move(columns)](const core::Shelves& shelves, core::Date) {
         std::vector<ShelfItem> items;
         for (const Thing& thing : shelves.*list) {
             ShelfItem item{.id = thing.id.value, .name = shelfNameOf(thing), .cells = {}, .isRetired = false};

@@ -43,6 +43,23 @@ struct ThingRead {
 /// Puts each refusal under a field of the form.
 using FieldsOf = std::function<core::Refusals(core::Refusals)>;
 
+/// Some rules of core and verbs of db ask what day it is.
+template <class Thing>
+[[nodiscard]] core::Refusals judgedThing(const Thing& thing, const Workspace& workspace) {
+    if constexpr (requires { faultsIn(thing, workspace.shelves()); })
+        return faultsIn(thing, workspace.shelves());
+    else
+        return faultsIn(thing, workspace.shelves(), workspace.today());
+}
+
+template <class Thing>
+[[nodiscard]] core::Result<db::Changes> keptThing(db::Logbook& logbook, const Thing& thing, core::Date today) {
+    if constexpr (requires { keep(logbook, thing); })
+        return keep(logbook, thing);
+    else
+        return keep(logbook, thing, today);
+}
+
 /// `read` reads the form. The thing's own faultsIn() of core and keep() of db are found by its type. core judges what could be read; where a field could not, that stands instead of core's sentence about it.
 template <class Thing>
 void finishForm(
@@ -51,14 +68,14 @@ void finishForm(
     Workspace& workspace = context.workspace;
     const auto judge = [read, fieldsOf, &workspace] {
         ThingRead<Thing> now = read();
-        for (core::Refusal& fault : fieldsOf(faultsIn(now.thing, workspace.shelves()))) {
+        for (core::Refusal& fault : fieldsOf(judgedThing(now.thing, workspace))) {
             const auto isOfField = [&fault](const core::Refusal& other) { return other.field == fault.field; };
             if (std::ranges::none_of(now.faults, isOfField)) now.faults.push_back(std::move(fault));
         }
         return now.faults;
     };
     const auto keepIt = [read, &workspace] {
-        return workspace.run([&](db::Logbook& logbook) { return keep(logbook, read().thing); });
+        return workspace.run([&](db::Logbook& logbook) { return keptThing(logbook, read().thing, workspace.today()); });
     };
     form.finish(FormWords::tr("&Save"), QStringLiteral("formSave"), {.judge = judge, .keep = keepIt});
 }

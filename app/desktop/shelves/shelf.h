@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // One of the short lists that batches refer to, described: what it is called, which columns it has, and what can be done to a thing on it.
-// The page, its table and the merge dialog work on this and know no kind of thing; the list of all ten is shelf_list.h.
+// The page, its table and the merge dialog work on this and know no kind of thing; the list of all of them is shelf_list.h.
 #pragma once
 
 #include <QString>
@@ -33,7 +33,9 @@ enum class ShelfKind {
     CuttingKinds,
     LossCauses,
     Trials,
-    CheckSchedules
+    CheckSchedules,
+    Prices,
+    Lots
 };
 
 struct ShelfCell {
@@ -54,6 +56,7 @@ struct ShelfItem {
     QString name;                  // as sentences call it
     std::vector<ShelfCell> cells;  // one for each column of the shelf
     bool isRetired{};
+    QString state{};  // instead of "in use" or "retired"
 };
 
 struct ShelfUse {
@@ -71,6 +74,13 @@ class ShelfDetails {
     [[nodiscard]] virtual QWidget* widgetOfDetails() = 0;
 };
 
+/// A dialog that a shelf offers beside its form, and the button that opens it.
+struct ShelfOffer {
+    QString text;
+    QString tip{};
+    std::function<QDialog*(const PageContext&, std::int64_t id, QWidget* parent)> dialog;  // not opened yet
+};
+
 struct Shelf {
     using Edit = std::function<core::Result<db::Changes>(db::Logbook&, std::int64_t id)>;
     using Merge = std::function<core::Result<db::Changes>(db::Logbook&, std::int64_t goes, std::int64_t stays)>;
@@ -81,15 +91,18 @@ struct Shelf {
     QString newText;  // "New plant"
     QString purpose;  // what the empty shelf says
     std::vector<ShelfColumn> columns;
-    std::function<std::vector<ShelfItem>(const core::Shelves&)> items;
-    std::function<ShelfUses(const Workspace&)> uses;
-    Edit retire{};    // empty: such things are not retired
-    Edit takeBack{};  // into use again
+    int sortedBy{};  // the column, at first
+    std::function<std::vector<ShelfItem>(const core::Shelves&, core::Date today)> items;
+    std::function<ShelfUses(const Workspace&)> uses;  // empty: batches don't name such things
+    Edit retire{};                                    // empty: such things are not retired
+    Edit takeBack{};                                  // into use again
     Edit remove{};
     Merge merge{};         // empty: no two of these are one
     QString comesAlong{};  // what else a merge moves, as a sentence; may be empty
     /// An unset id: a new one. Not opened yet.
     std::function<QDialog*(const PageContext&, std::int64_t id, QWidget* parent)> form;
+    std::optional<ShelfOffer> another{};                         // a new one out of the row in front
+    std::optional<ShelfOffer> start{};                           // many at once while the shelf is empty
     std::optional<Place::Kind> place{};                          // when such a thing can be gone to
     std::function<ShelfDetails*(const PageContext&)> details{};  // empty: none
 };

@@ -20,5 +20,9 @@ namespace desktop {
 [[nodiscard]] QDialog* lossCauseForm(const PageContext& context, std::int64_t id, QWidget* parent);
 [[nodiscard]] QDialog* trialForm(const PageContext& context, std::int64_t id, QWidget* parent);
 [[nodiscard]] QDialog* checkScheduleForm(const PageContext& context, std::int64_t id, QWidget* parent);
+[[nodiscard]] QDialog* priceForm(const PageContext& context, std::int64_t id, QWidget* parent);
+/// A new price with all that the one with this id has, from today on: what is left to type is the amount.
+[[nodiscard]] QDialog* laterPriceForm(const PageContext& context, std::int64_t id, QWidget* parent);
+[[nodiscard]] QDialog* lotForm(const PageContext& context, std::int64_t id, QWidget* parent);
 
 }  // namespace desktop

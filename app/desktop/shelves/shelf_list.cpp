@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "app/desktop/shelves/described_shelf.h"
+#include "app/desktop/shelves/money_shelves.h"
 #include "app/desktop/shelves/plant_facts_panel.h"
 #include "app/desktop/shelves/shelf_forms.h"
 #include "app/desktop/shelves/shelf_uses.h"
@@ -269,8 +270,8 @@ Shelf checkSchedules() {
 }  // namespace
 
 std::vector<Shelf> allShelves() {
-    return {plants(),     stockPlants(),  methods(),    stations(), media(),
-            treatments(), cuttingKinds(), lossCauses(), trials(),   checkSchedules()};
+    return {plants(),       stockPlants(), methods(), stations(),       media(),       treatments(),
+            cuttingKinds(), lossCauses(),  trials(),  checkSchedules(), pricesShelf(), lotsShelf()};
 }
 
 }  // namespace desktop

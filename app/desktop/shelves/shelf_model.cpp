@@ -10,8 +10,13 @@
 
 namespace desktop {
 
-ShelfModel::ShelfModel(std::vector<ShelfColumn> columns, QObject* parent)
-    : QAbstractTableModel(parent), columns_(std::move(columns)) {}
+ShelfModel::ShelfModel(std::vector<ShelfColumn> columns, QObject* parent, bool countsUses)
+    : QAbstractTableModel(parent), columns_(std::move(columns)), countsUses_(countsUses) {}
+
+int ShelfModel::tailOf(int column) const {
+    const int place = column - static_cast<int>(columns_.size());
+    return place < 0 || countsUses_ ? place : place + State;
+}
 
 void ShelfModel::show(std::vector<ShelfItem> items, ShelfUses uses) {
     beginResetModel();
@@ -46,7 +51,7 @@ int ShelfModel::rowCount(const QModelIndex& parent) const {
 }
 
 int ShelfModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(columns_.size()) + TailCount;
+    return parent.isValid() ? 0 : static_cast<int>(columns_.size()) + (countsUses_ ? int{TailCount} : 1);
 }
 
 QString ShelfModel::textOf(const ShelfItem& item, int column) const {
@@ -58,6 +63,7 @@ QString ShelfModel::textOf(const ShelfItem& item, int column) const {
         case LastDay:
             return use.lastDay ? plot::shortDateText(*use.lastDay) : QString();
         default:
+            if (!item.state.isEmpty()) return item.state;
             if (item.isRetired) return tr("retired");
             return use.batches > 0 ? tr("in use") : tr("no batches");
     }

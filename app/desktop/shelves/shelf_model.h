@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A shelf as a table: the shelf's own columns, then how many batches use each thing, the last day, and whether it is retired. Filters and
-// sorts by itself over a plain vector.
+// A shelf as a table: the shelf's own columns, then how many batches use each thing, the last day (where batches name such things), and
+// its state. Filters and sorts by itself over a plain vector.
 #pragma once
 
 #include <QAbstractTableModel>
@@ -14,7 +14,7 @@ class ShelfModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    explicit ShelfModel(std::vector<ShelfColumn> columns, QObject* parent = nullptr);
+    explicit ShelfModel(std::vector<ShelfColumn> columns, QObject* parent = nullptr, bool countsUses = true);
 
     void show(std::vector<ShelfItem> items, ShelfUses uses);
     /// Rows that have every word of it somewhere.
@@ -38,7 +38,8 @@ class ShelfModel : public QAbstractTableModel {
   private:
     enum Tail { Batches, LastDay, State, TailCount };
 
-    [[nodiscard]] int tailOf(int column) const { return column - static_cast<int>(columns_.size()); }
+    /// Below 0: one of the shelf's own.
+    [[nodiscard]] int tailOf(int column) const;
     [[nodiscard]] QString textOf(const ShelfItem& item, int column) const;
     [[nodiscard]] bool isFigure(int column) const;
     [[nodiscard]] bool isBefore(const ShelfItem& one, const ShelfItem& other) const;
@@ -46,6 +47,7 @@ class ShelfModel : public QAbstractTableModel {
     void chooseShown();
 
     std::vector<ShelfColumn> columns_;
+    bool countsUses_;
     std::vector<ShelfItem> items_;
     ShelfUses uses_;
     std::vector<std::size_t> shown_;  // indices into items_, in the order shown

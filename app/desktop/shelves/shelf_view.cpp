@@ -21,7 +21,7 @@
 namespace desktop {
 
 ShelfView::ShelfView(const PageContext& context, const Shelf& shelf, QWidget* parent)
-    : QWidget(parent), context_(context), shelf_(shelf), model_(new ShelfModel(shelf.columns, this)) {
+    : QWidget(parent), context_(context), shelf_(shelf), model_(new ShelfModel(shelf.columns, this, bool(shelf.uses))) {
     setObjectName(shelf_.word);
     build();
     showCurrent();
@@ -44,13 +44,13 @@ void ShelfView::read() {
     std::vector<std::int64_t> before;
     for (const ShelfItem& item : model_->items()) before.push_back(item.id);
     if (context_.workspace.hasLogbook()) {
-        std::vector<ShelfItem> items = shelf_.items(context_.workspace.shelves());
+        std::vector<ShelfItem> items = shelf_.items(context_.workspace.shelves(), context_.workspace.today());
         // What was just made comes to the front.
         for (const ShelfItem& item : items)
             if (hasRead_ && items.size() == before.size() + 1 && std::ranges::find(before, item.id) == before.end())
                 toShow = item.id;
         ShelfUses uses;
-        context_.workspace.attempt([&](db::Logbook&) { uses = shelf_.uses(context_.workspace); });
+        if (shelf_.uses) context_.workspace.attempt([&](db::Logbook&) { uses = shelf_.uses(context_.workspace); });
         model_->show(std::move(items), std::move(uses));
         hasRead_ = true;
     } else {
@@ -74,7 +74,8 @@ bool ShelfView::showThing(std::int64_t id) {
 }
 
 void ShelfView::focusTable() {
-    if (stack_->currentIndex() == 1) return emptyButton_->setFocus(Qt::OtherFocusReason);
+    if (stack_->currentIndex() == 1)
+        return (start_->isVisibleTo(this) ? start_ : emptyButton_)->setFocus(Qt::OtherFocusReason);
     if (!table_->currentIndex().isValid() && model_->rowCount() > 0) chooseRow(*table_, 0);
     table_->setFocus(Qt::OtherFocusReason);
 }
@@ -96,6 +97,8 @@ void ShelfView::showState() {
     emptyText_->setText(isFiltered ? tr("The filter looks in all columns.") : shelf_.purpose);
     emptyButton_->setText(isFiltered ? tr("Clear filter") : shelf_.newText);
     emptyButton_->setEnabled(isFiltered || !context_.workspace.isReadOnly());
+    start_->setVisible(shelf_.start && !isFiltered);
+    start_->setEnabled(!context_.workspace.isReadOnly());
 }
 
 void ShelfView::showCurrent() {
@@ -104,7 +107,7 @@ void ShelfView::showCurrent() {
     if (details_ != nullptr) details_->showThing(item != nullptr ? item->id : 0);
     const bool canWrite = !context_.workspace.isReadOnly();
     new_->setEnabled(canWrite);
-    for (QPushButton* each : {edit_, retire_, remove_}) each->setEnabled(item != nullptr && canWrite);
+    for (QPushButton* each : {another_, edit_, retire_, remove_}) each->setEnabled(item != nullptr && canWrite);
     merge_->setEnabled(item != nullptr && canWrite && model_->total() > 1);
     batches_->setEnabled(item != nullptr && model_->useOf(item->id).batches > 0);
     retire_->setText(item && item->isRetired ? tr("&Take back into use") : tr("&Retire"));
@@ -112,6 +115,17 @@ void ShelfView::showCurrent() {
 
 void ShelfView::makeNew() {
     if (new_->isEnabled()) openForm(0);
+}
+
+void ShelfView::makeAnother() {
+    const ShelfItem* item = model_->itemAt(table_->currentIndex().row());
+    if (!item || !shelf_.another || !another_->isEnabled()) return;
+    fault_->setFault({});
+    come(shelf_.another->dialog(context_, item->id, this));
+}
+
+void ShelfView::makeMany() {
+    if (shelf_.start && new_->isEnabled()) come(shelf_.start->dialog(context_, 0, this));
 }
 
 void ShelfView::edit() {
@@ -171,7 +185,7 @@ void ShelfView::showBatches() {
     if (item && shelf_.place) emit placeWanted({.page = {}, .kind = *shelf_.place, .id = item->id});
 }
 
-bool ShelfView::handleKey(int key) {
+bool ShelfView::handleKey(int key, bool isShifted) {
     switch (key) {
         case Qt::Key_Return:
         case Qt::Key_Enter:
@@ -179,7 +193,7 @@ bool ShelfView::handleKey(int key) {
             edit();
             return true;
         case Qt::Key_Insert:
-            makeNew();
+            isShifted ? makeAnother() : makeNew();
             return true;
         case Qt::Key_Delete:
             removeThing();
@@ -192,7 +206,7 @@ bool ShelfView::handleKey(int key) {
 bool ShelfView::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
-    if (watched == table_ && handleKey(key->key())) return true;
+    if (watched == table_ && handleKey(key->key(), key->modifiers().testFlag(Qt::ShiftModifier))) return true;
     const bool leadsOn = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter || key->key() == Qt::Key_Down;
     if (watched == filter_ && leadsOn) {
         focusTable();

@@ -54,9 +54,11 @@ class ShelfView : public QWidget {
     void read();
     void showState();
     void showCurrent();
-    bool handleKey(int key);
+    bool handleKey(int key, bool isShifted);
 
     void makeNew();
+    void makeAnother();
+    void makeMany();
     void edit();
     void merge();
     void retireOrTakeBack();
@@ -78,10 +80,10 @@ class ShelfView : public QWidget {
     QStackedWidget* stack_{};
     QTableView* table_{};
     QLabel *emptyTitle_{}, *emptyText_{};
-    QPushButton* emptyButton_{};
+    QPushButton *emptyButton_{}, *start_{};
     FaultLabel* fault_{};
     ShelfDetails* details_{};  // where the shelf has some
-    QPushButton *new_{}, *edit_{}, *merge_{}, *retire_{}, *remove_{}, *batches_{};
+    QPushButton *new_{}, *another_{}, *edit_{}, *merge_{}, *retire_{}, *remove_{}, *batches_{};
 };
 
 }  // namespace desktop

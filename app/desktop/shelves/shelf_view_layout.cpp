@@ -42,8 +42,8 @@ void ShelfView::build() {
         layout->addWidget(details_->widgetOfDetails(), 2);
     }
     // The eye goes from the box at the top to the table and on to the buttons.
-    const QList<QWidget*> inOrder{filter_, columnsButton_, table_,  emptyButton_, new_,
-                                  edit_,   merge_,         retire_, remove_,      batches_};
+    const QList<QWidget*> inOrder{filter_,  columnsButton_, table_, start_,  emptyButton_, new_,
+                                  another_, edit_,          merge_, retire_, remove_,      batches_};
     for (int number = 1; number < inOrder.size(); ++number) setTabOrder(inOrder[number - 1], inOrder[number]);
     if (details_ != nullptr) setTabOrder(batches_, details_->widgetOfDetails());
 }
@@ -90,7 +90,7 @@ QWidget* ShelfView::makeTable() {
         if (shelf_.columns[column].look == ShelfLook::PlantName)
             table_->setItemDelegateForColumn(static_cast<int>(column), new PlantNameDelegate(table_));
     giveTableManners(*table_);
-    table_->horizontalHeader()->setSortIndicator(0, Qt::AscendingOrder);
+    table_->horizontalHeader()->setSortIndicator(shelf_.sortedBy, Qt::AscendingOrder);
     table_->setSortingEnabled(true);
     columns_ = new TableColumns(*table_, usualWidths(), stretchedColumn(), context_.memory, "shelf_" + shelf_.word);
     table_->installEventFilter(this);
@@ -110,7 +110,7 @@ std::vector<int> ShelfView::usualWidths() const {
     // What stands in a column now, as far as it is not much; at least its heading with the mark of sorting.
     const int most = fontMetrics().horizontalAdvance(QStringLiteral("Salvia rosmarinus \u2018Name of it\u2019"));
     std::vector<ShelfItem> items;
-    if (context_.workspace.hasLogbook()) items = shelf_.items(context_.workspace.shelves());
+    if (context_.workspace.hasLogbook()) items = shelf_.items(context_.workspace.shelves(), context_.workspace.today());
     const core::Date longDay{std::chrono::year{2026}, std::chrono::month{12}, std::chrono::day{28}};
     std::vector<int> widths;
     for (int column = 0; column < model_->columnCount(); ++column) {
@@ -119,7 +119,7 @@ std::vector<int> ShelfView::usualWidths() const {
         if (own < shelf_.columns.size())
             for (const ShelfItem& item : items)
                 text = std::max(text, fontMetrics().horizontalAdvance(item.cells[own].text.simplified()));
-        else if (own > shelf_.columns.size())  // the number of batches needs no more than its heading
+        else if (own > shelf_.columns.size() || !shelf_.uses)  // the number of batches needs no more than its heading
             text = std::max({text, fontMetrics().horizontalAdvance(plot::shortDateText(longDay)),
                              fontMetrics().horizontalAdvance(tr("no batches"))}) -
                    fontMetrics().height() / 2;
@@ -144,6 +144,8 @@ QWidget* ShelfView::makeButtons() {
     auto* layout = new QVBoxLayout(column);
     layout->setContentsMargins(fontMetrics().height() / 2, 0, 0, 0);
     new_ = button(QStringLiteral("shelfNew"), shelf_.newText, tr("Insert"), &ShelfView::makeNew);
+    another_ = button(QStringLiteral("shelfAnother"), shelf_.another ? shelf_.another->text : QString(),
+                      shelf_.another ? shelf_.another->tip : QString(), &ShelfView::makeAnother);
     edit_ = button(QStringLiteral("shelfEdit"), tr("&Edit\u2026"), tr("F2 or Enter"), &ShelfView::edit);
     merge_ = button(QStringLiteral("shelfMerge"), tr("Mer&ge\u2026"), tr("Two spellings of one become one"),
                     &ShelfView::merge);
@@ -153,8 +155,9 @@ QWidget* ShelfView::makeButtons() {
                      &ShelfView::removeThing);
     batches_ = button(QStringLiteral("shelfBatches"), tr("Its &batches"), tr("The list of batches, only those of this"),
                       &ShelfView::showBatches);
-    for (QPushButton* each : {new_, edit_, merge_, retire_, remove_, batches_}) layout->addWidget(each);
+    for (QPushButton* each : {new_, another_, edit_, merge_, retire_, remove_, batches_}) layout->addWidget(each);
     layout->addStretch(1);
+    another_->setVisible(shelf_.another.has_value());
     merge_->setVisible(bool(shelf_.merge));
     retire_->setVisible(bool(shelf_.retire));
     batches_->setVisible(shelf_.place.has_value());
@@ -176,11 +179,14 @@ QWidget* ShelfView::makeEmpty() {
         filter_->clear();
         focusTable();
     });
+    start_ = button(QStringLiteral("shelfStart"), shelf_.start ? shelf_.start->text : QString(),
+                    shelf_.start ? shelf_.start->tip : QString(), &ShelfView::makeMany);
     auto* layout = new QVBoxLayout(empty);
     layout->addStretch(2);
     layout->addWidget(emptyTitle_);
     layout->addWidget(emptyText_);
     layout->addSpacing(fontMetrics().height() / 2);
+    layout->addWidget(start_, 0, Qt::AlignHCenter);
     layout->addWidget(emptyButton_, 0, Qt::AlignHCenter);
     layout->addStretch(3);
     return empty;

@@ -17,6 +17,7 @@
 #include "app/desktop/prompts.h"
 #include "app/desktop/widgets/caution_strip.h"
 #include "app/desktop/widgets/count_edit.h"
+#include "app/desktop/widgets/date_edit.h"
 
 namespace desktop {
 
@@ -41,10 +42,12 @@ void ThingForm::addEditor(const Row& row, QWidget* editor) {
     if (editor->objectName().isEmpty()) editor->setObjectName(row.objectName);
     auto* fault = new FaultLabel;
     auto* line = new QHBoxLayout;
-    const bool isShort = qobject_cast<CountEdit*>(editor) || qobject_cast<QComboBox*>(editor);
+    const bool isShort = qobject_cast<CountEdit*>(editor) || qobject_cast<QComboBox*>(editor) ||
+                         qobject_cast<DateEdit*>(editor) || editor->maximumWidth() < QWIDGETSIZE_MAX;
     line->addWidget(editor, isShort ? 0 : 1);
+    QLabel* after = nullptr;
     if (!row.after.isEmpty()) {
-        auto* after = new QLabel(row.after);
+        after = new QLabel(row.after);
         after->setWordWrap(isShort);
         line->addWidget(after, isShort ? 1 : 0);
     } else if (isShort) {
@@ -57,12 +60,43 @@ void ThingForm::addEditor(const Row& row, QWidget* editor) {
     label->setBuddy(editor);
     form_->addRow(label, cell);
     marks_.add(QString::fromStdString(row.field), editor, fault);
+    cells_.insert(editor, {.layout = cell, .after = after, .fault = fault});
+}
+
+void ThingForm::showRow(QWidget* editor, bool isShown) {
+    const Cell cell = cells_.value(editor);
+    form_->setRowVisible(cell.layout, isShown);
+    if (isShown) cell.fault->setFault(cell.fault->fault());  // of all in the row it hides by itself
+}
+
+void ThingForm::sayAfter(QWidget* editor, const QString& words) {
+    if (QLabel* after = cells_.value(editor).after) after->setText(words);
 }
 
 QLineEdit* ThingForm::addLine(const Row& row, const std::string& text) {
     auto* edit = new QLineEdit(QString::fromStdString(text));
     addEditor(row, edit);
     connect(edit, &QLineEdit::textEdited, this, [this, field = row.field] { touch(field); });
+    return edit;
+}
+
+QLineEdit* ThingForm::addNumber(const Row& row, const QString& text) {
+    auto* edit = new QLineEdit(text);
+    edit->setAlignment(Qt::AlignRight);
+    edit->setMaxLength(20);
+    edit->setMaximumWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000000000")) + 2 * fontMetrics().height());
+    addEditor(row, edit);
+    connect(edit, &QLineEdit::textEdited, this, [this, field = row.field] { touch(field); });
+    return edit;
+}
+
+DateEdit* ThingForm::addDay(const Row& row, std::optional<core::Date> day, core::Date today) {
+    auto* edit = new DateEdit(today);
+    edit->line()->setObjectName(row.objectName);
+    edit->setObjectName(row.objectName + QStringLiteral("Field"));
+    edit->setDate(day);
+    addEditor(row, edit);
+    connect(edit->line(), &QLineEdit::textEdited, this, [this, field = row.field] { touch(field); });
     return edit;
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QDialog>
+#include <QHash>
 #include <QSet>
 #include <functional>
 #include <optional>
@@ -11,7 +12,9 @@
 #include "app/desktop/page.h"
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/workspace.h"
+#include "core/units/days.h"
 
+class QBoxLayout;
 class QCheckBox;
 class QComboBox;
 class QFormLayout;
@@ -24,6 +27,7 @@ namespace desktop {
 
 class CautionStrip;
 class CountEdit;
+class DateEdit;
 
 class ThingForm : public QDialog {
     Q_OBJECT
@@ -43,12 +47,18 @@ class ThingForm : public QDialog {
     ThingForm(Prompts* prompts, const QString& title, QWidget* parent);
 
     QLineEdit* addLine(const Row& row, const std::string& text);
+    /// A short one with its text at the right.
+    QLineEdit* addNumber(const Row& row, const QString& text);
+    DateEdit* addDay(const Row& row, std::optional<core::Date> day, core::Date today);
     CountEdit* addCount(const Row& row, std::optional<int> count, int least, int most);
     QPlainTextEdit* addNote(const Row& row, const std::string& text);
     QComboBox* addChoice(const Row& row, bool isEditable = false);
     QCheckBox* addTick(const QString& text, const QString& objectName, bool isTicked);
     /// Any other editor; it says that it was touched through touch().
     void addEditor(const Row& row, QWidget* editor);
+    /// For fields that only some of its things have.
+    void showRow(QWidget* editor, bool isShown);
+    void sayAfter(QWidget* editor, const QString& words);  // of a row that has words after it
     /// Words under the row before.
     QLabel* addWords(const QString& objectName);
     /// Under the row before; hidden until there is something to press it for.
@@ -63,11 +73,18 @@ class ThingForm : public QDialog {
     void reject() override;
 
   private:
+    struct Cell {
+        QBoxLayout* layout{};
+        QLabel* after{};
+        FaultLabel* fault{};
+    };
+
     void judge();
     void save();
 
     Prompts* prompts_;
     QFormLayout* form_;
+    QHash<QWidget*, Cell> cells_;
     FaultMarks marks_;
     Verbs verbs_;
     QSet<QString> touched_;
