@@ -60,6 +60,16 @@ SuspectBench poorInNorthTub(int others) {
     return bench;
 }
 
+SuspectBench coldNorthTub() {
+    SuspectBench bench = poorInNorthTub();
+    bench.read(support::tubNorth, core::Quantity::SolutionTemperature, 15, 0, 40);
+    bench.read(support::tubNorth, core::Quantity::SolutionTemperature, 21, -100, -1);
+    bench.read(support::tubSouth, core::Quantity::SolutionTemperature, 21, -100, 60);
+    std::ranges::sort(bench.measured[support::tubNorth][core::Quantity::SolutionTemperature], {},
+                      &core::TimedValue::at);
+    return bench;
+}
+
 const core::Suspect* suspectNamed(const core::Suspects& found, const std::string& part) {
     const auto at = std::ranges::find_if(
         found.suspects, [&part](const core::Suspect& suspect) { return suspect.name.find(part) != std::string::npos; });

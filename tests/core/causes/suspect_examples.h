@@ -36,6 +36,9 @@ struct SuspectBench {
 /// six in the north tub long before, all as usual.
 [[nodiscard]] SuspectBench poorInNorthTub(int others = 3);
 
+/// The same with a solution of 15 C in the north tub since then, and of 21 C in the other, and before.
+[[nodiscard]] SuspectBench coldNorthTub();
+
 [[nodiscard]] const core::Suspect* suspectNamed(const core::Suspects& found, const std::string& part);
 
 }  // namespace examples
