@@ -100,8 +100,8 @@ Refusals faultsIn(const Expense& expense, Date today) {
     put(faults, faultInName("What for", expense.what));
     if (expense.hundredths < 0 || expense.hundredths > most) {
         const std::string amount = figureText(static_cast<double>(expense.hundredths) / 100);
-        faults.push_back({"Amount", amount, "0 to 1000000000",
-                          "Amount is " + amount + " for " + quotable(expense.what) + "; 0 to 1000000000 is allowed."});
+        faults.push_back(
+            {"Amount", amount, "0 to 1000000000", "Amount is " + amount + "; 0 to 1000000000 is allowed."});
     }
     if (expense.minutes && !(*expense.minutes > 0 && *expense.minutes <= mostMinutes))
         faults.push_back(

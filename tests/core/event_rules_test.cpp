@@ -120,6 +120,22 @@ TEST(PhotoRules, RefuseWhatIsNoPictureOrTooLarge) {
     EXPECT_THAT(core::faultsIn(photo, large, batch, support::today()), IsEmpty());
 }
 
+TEST(ExpenseRules, WantOneBatchOrOneSessionAndMinutesThatCanBe) {
+    const core::Batch batch = aBatch().build().batch;
+    core::Expense expense{.spentOn = batch.stuckOn, .what = "gel", .hundredths = 850, .session = {7}, .minutes = 45};
+    EXPECT_THAT(core::faultsIn(expense, support::today()), IsEmpty());
+    expense.batch = batch.id;
+    EXPECT_THAT(eventSentences(core::faultsIn(expense, support::today())),
+                ElementsAre("An expense belongs to one batch or to one session."));
+    expense.batch = {};
+    expense.session = {};
+    EXPECT_EQ(core::faultsIn(expense, support::today()).size(), 1U);
+    expense.batch = batch.id;
+    expense.minutes = 0;
+    EXPECT_THAT(eventSentences(core::faultsIn(expense, support::today())),
+                ElementsAre("Minutes is 0; more than 0 and up to 100000 is allowed, or none."));
+}
+
 TEST(ExpenseRules, WantAnAmountAndWhatItWasFor) {
     const core::Batch batch = aBatch().code("B260001K").build().batch;
     core::Expense expense{.batch = batch.id, .spentOn = batch.stuckOn, .what = "gel", .hundredths = 0};
@@ -128,7 +144,7 @@ TEST(ExpenseRules, WantAnAmountAndWhatItWasFor) {
     expense.what = " ";
     EXPECT_THAT(eventSentences(core::faultsIn(expense, support::today())),
                 ElementsAre("What for is blank; text of 1 to 200 characters is allowed.",
-                            "Amount is -0.01 for B260001K; 0 to 1000000000 is allowed."));
+                            "Amount is -0.01; 0 to 1000000000 is allowed."));
 }
 
 }  // namespace
