@@ -52,6 +52,7 @@ class RowPainter {
         drawHeadings(area_.top());
         drawGrid(top, bottom);
         for (int i = 0; i < shown; ++i) drawRow(rows_.rows[static_cast<std::size_t>(i)], top + i * pitch, pitch);
+        drawRunning(shown, top, pitch);
         if (shown < wanted) drawLeftOut(wanted - shown, top + shown * pitch, pitch);
         if (rows_.pooled) drawPooled(top + (lines - 1) * pitch, pitch);
         drawAxis(bottom);
@@ -177,10 +178,12 @@ class RowPainter {
         const Palette& palette = canvas_.palette();
         const double y = top + pitch / 2;
         drawTexts(row, top, pitch, Type::Plain);
-        const QColor color = row.mark == RowMark::Square ? palette.text : palette.look(row.series).line;
+        if (row.mark == RowMark::Bar) drawBar(row, top, pitch);
+        const bool isBlack = row.mark == RowMark::Square || row.mark == RowMark::Bar;
+        const QColor color = isBlack ? palette.text : palette.look(row.series).line;
         drawLimits(row.thin, y, 0.09, true, color);
         drawLimits(row.thick, y, row.mark == RowMark::Square ? 0.12 : 0.26, false, color);
-        if (!row.value) return;
+        if (!row.value || row.mark == RowMark::Bar) return;
         const QPointF place(axis_.at(*row.value), y);
         if (row.mark == RowMark::Square) {
             canvas_.marker(place, Marker::Square, 0.3 + 0.55 * std::sqrt(row.weight), palette.look(0).line);
@@ -188,6 +191,31 @@ class RowPainter {
         }
         canvas_.marker(place, palette.look(row.series).marker, 0.86, palette.paper);
         canvas_.marker(place, palette.look(row.series).marker, 0.68, color);
+    }
+
+    // Tinted, with an edge that grey print shows.
+    void drawBar(const IntervalRow& row, double top, double pitch) {
+        if (!row.value) return;
+        const SeriesLook& look = canvas_.palette().look(row.series);
+        const QRectF bar(QPointF(axis_.at(0), top + 0.16 * pitch), QPointF(axis_.at(*row.value), top + 0.84 * pitch));
+        QPainterPath edge;
+        edge.addRect(bar);
+        canvas_.fill(bar, look.box);
+        canvas_.stroke(edge, look.line, 0.07);
+    }
+
+    void drawRunning(int shown, double top, double pitch) {
+        const SeriesLook& look = canvas_.palette().look(1);
+        std::vector<QPointF> points;
+        for (int i = 0; i < shown; ++i)
+            if (const auto& running = rows_.rows[static_cast<std::size_t>(i)].running)
+                points.emplace_back(axis_.at(*running), top + (i + 0.5) * pitch);
+        for (std::size_t i = 1; i < points.size(); ++i)
+            canvas_.stroke(points[i - 1], points[i], look.line, 0.1, look.dash);
+        for (const QPointF& point : points) {
+            canvas_.marker(point, look.marker, 0.62, canvas_.palette().paper);
+            canvas_.marker(point, look.marker, 0.46, look.line);
+        }
     }
 
     void drawPooled(double top, double pitch) {

@@ -16,7 +16,7 @@ namespace plot {
 
 class Canvas;
 
-enum class RowMark { Series, Point, Square };  // Series: with its key before the name
+enum class RowMark { Series, Point, Square, Bar };  // Series: with its key before the name; Bar: from zero to the value
 
 struct IntervalRow {
     QString name;
@@ -30,6 +30,7 @@ struct IntervalRow {
     double weight{1};  // 0 to 1: the area of a square
     QString figure;    // text column at the right
     QString hint;
+    std::optional<double> running{};  // of this row and all before it: joined by a line
 };
 
 enum class RowScale { Share, Difference, Ratio, Day };

@@ -15,6 +15,9 @@
 #include "app/plot/figure_font.h"
 #include "app/plot/forest_figure.h"
 #include "app/plot/goes_with_figure.h"
+#include "app/plot/loss_by_month_figure.h"
+#include "app/plot/loss_by_station_figure.h"
+#include "app/plot/loss_pareto_figure.h"
 #include "app/plot/number_text.h"
 #include "app/plot/palette.h"
 #include "app/plot/rooted_by_day_figure.h"
@@ -25,6 +28,7 @@
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"
 #include "tests/plot/comparison_examples.h"
+#include "tests/plot/loss_examples.h"
 #include "tests/plot/more_examples.h"
 
 namespace {
@@ -61,6 +65,16 @@ void addRecordsOfMany(std::vector<Case>& cases) {
         cases.push_back({std::to_string(count) + " batches", plot::strikeChartFigure(chart, last)});
         cases.push_back({std::to_string(count) + " batches, none of them chosen", plot::strikeChartFigure(chart, {})});
     }
+}
+
+void addLosses(std::vector<Case>& cases) {
+    for (const auto& [name, losses] :
+         {std::pair("losses", examples::losses(4, 6, 3)), std::pair("one loss", examples::losses(1, 1, 1)),
+          std::pair("many losses", examples::losses(14, 40, 20)), std::pair("nothing lost", examples::nothingLost()),
+          std::pair("nothing stood", core::Losses{})})
+        for (const auto& figure :
+             {plot::lossParetoFigure(losses), plot::lossByMonthFigure(losses), plot::lossByStationFigure(losses)})
+            cases.push_back({std::string(name) + ": " + figure->sentence().toStdString(), figure});
 }
 
 core::Comparison singleLook() {
@@ -107,6 +121,7 @@ const std::vector<Case>& allCases() {
         cases.push_back({"a new batch", plot::rootedByDayFigure(core::BatchSummary{}, QStringLiteral("B260048N"))});
         addDoses(cases);
         addRecordsOfMany(cases);
+        addLosses(cases);
         return cases;
     }();
     return all;
