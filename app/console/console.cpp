@@ -20,12 +20,14 @@
 #include "app/console/import_command.h"
 #include "app/console/labels_command.h"
 #include "app/console/logger_command.h"
+#include "app/console/losses_command.h"
 #include "app/console/mix_command.h"
 #include "app/console/plant_command.h"
 #include "app/console/power_command.h"
 #include "app/console/print_command.h"
 #include "app/console/rates_command.h"
 #include "app/console/stick_command.h"
+#include "app/console/suspects_command.h"
 #include "app/console/verify_command.h"
 #include "app/console/words.h"
 
@@ -45,6 +47,8 @@ std::vector<std::unique_ptr<Command>> allCommands() {
     commands.push_back(std::make_unique<ExportCommand>());
     commands.push_back(std::make_unique<DueCommand>());
     commands.push_back(std::make_unique<ChartCommand>());
+    commands.push_back(std::make_unique<LossesCommand>());
+    commands.push_back(std::make_unique<SuspectsCommand>());
     commands.push_back(std::make_unique<CompareCommand>());
     commands.push_back(std::make_unique<CostCommand>());
     commands.push_back(std::make_unique<PlantCommand>());
