@@ -9,6 +9,7 @@
 #include "app/desktop/head_to_head/head_to_head_page.h"
 #include "app/desktop/history/history_page.h"
 #include "app/desktop/logger/logger_dialog.h"
+#include "app/desktop/losses/losses_page.h"
 #include "app/desktop/mix/mix_page.h"
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/positions/position_look_dialog.h"
@@ -69,6 +70,11 @@ std::vector<PageEntry> pageEntries() {
          .icon = "climate",
          .shortcut = "Ctrl+6",
          .make = makes<ClimatePage, Page>()},
+        {.name = "losses",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Losses")),
+         .icon = "losses",
+         .shortcut = "Ctrl+Shift+L",
+         .make = makes<LossesPage, Page>()},
         {.name = "shelves",
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Shelves")),
          .icon = "shelves",

@@ -19,6 +19,7 @@
 #include "app/desktop/batches/batch_timeline.h"
 #include "app/desktop/batches/close_dialog.h"
 #include "app/desktop/batches/session_facts_dialog.h"
+#include "app/desktop/losses/suspects_dialog.h"
 #include "app/desktop/names/plant_name_delegate.h"
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/photos/photo_wall.h"
@@ -149,6 +150,10 @@ QWidget* BatchPage::makeHead() {
     buttons->addWidget(closing_ = makeEdit(QString(), QStringLiteral("closeOrReopen"), &BatchPage::closeOrReopen));
     buttons->addWidget(makeEdit(tr("De&lete batch"), QStringLiteral("deleteBatch"), &BatchPage::deleteBatch));
     buttons->pushToEnd();
+    suspects_ = makeButton(tr("W&hat may have gone wrong\u2026"), QStringLiteral("batchSuspects"),
+                           &BatchPage::openSuspects);
+    suspects_->setToolTip(tr("What speaks for and against each suspect, going by all that is on record"));
+    buttons->addWidget(suspects_);
     buttons->addWidget(print_ = makeButton(tr("Print preview\u2026"), QStringLiteral("printBatch"), &BatchPage::print));
     auto* layout = new QVBoxLayout(head);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -213,6 +218,12 @@ void BatchPage::closeOrReopen() {
 void BatchPage::deleteBatch() {
     const Outcome outcome = model_->remove();
     if (!outcome.isDone) emit said(sentencesOf(outcome.refusals));
+}
+
+void BatchPage::openSuspects() {
+    SuspectsDialog* dialog = showSuspects(model_->view().record.batch.id, context_, this);
+    dialog->leaveOutBatch();
+    connect(dialog, &SuspectsDialog::said, this, &BatchPage::said);
 }
 
 void BatchPage::print() {

@@ -54,6 +54,7 @@ class BatchPage : public QWidget {
     void editSession();
     void closeOrReopen();
     void deleteBatch();
+    void openSuspects();
     void print();
 
     PageContext context_;
@@ -66,6 +67,7 @@ class BatchPage : public QWidget {
     QLabel* state_{};
     std::vector<QPushButton*> edits_;  // what a logbook that is only read has no use for
     QPushButton* closing_{};
+    QPushButton* suspects_{};
     QPushButton* print_{};
 };
 

@@ -3,6 +3,7 @@
 
 #include <QHeaderView>
 #include <QLabel>
+#include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -26,11 +27,29 @@ AttentionPanel::AttentionPanel(QWidget* parent)
     auto* label = new QLabel(tr("&Out of the ordinary"), this);
     label->setBuddy(table_);
     connect(table_, &QTableView::activated, this, &AttentionPanel::lead);
+    suspects_ = new QPushButton(tr("&What may have gone wrong\u2026"), this);
+    suspects_->setObjectName("benchSuspects");
+    suspects_->setToolTip(tr("What speaks for and against each suspect, of the batch chosen above"));
+    suspects_->setAutoDefault(true);  // Enter does what Space does
+    connect(suspects_, &QPushButton::clicked, this, [this] { emit suspectsWanted(currentBatch()); });
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &AttentionPanel::followCurrent);
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(suspects_, 0, Qt::AlignTop);
+    foot->addWidget(state_, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(label);
     layout->addWidget(table_, 1);
-    layout->addWidget(state_);
+    layout->addLayout(foot);
+}
+
+core::BatchId AttentionPanel::currentBatch() const {
+    const QModelIndex index = table_->currentIndex();
+    return index.isValid() ? model_->rowAt(index).batch : core::BatchId{};
+}
+
+void AttentionPanel::followCurrent() {
+    suspects_->setEnabled(currentBatch().isSet());
 }
 
 void AttentionPanel::show(std::vector<AttentionRow> rows, bool isLooking, double falseAlarmRate) {
@@ -38,6 +57,9 @@ void AttentionPanel::show(std::vector<AttentionRow> rows, bool isLooking, double
     const bool hasBatches = std::ranges::any_of(rows, [](const AttentionRow& row) { return row.batch.isSet(); });
     model_->show(std::move(rows));
     table_->setVisible(hasRows);
+    suspects_->setVisible(hasBatches);
+    if (hasRows) chooseRow(*table_, 0);
+    followCurrent();
     state_->setVisible(isLooking || hasBatches || !hasRows);
     state_->setText(isLooking ? tr("Comparing open batches with your earlier ones…")
                     : hasBatches

@@ -8,6 +8,7 @@
 #include "app/desktop/bench/attention_view.h"
 
 class QLabel;
+class QPushButton;
 class QTableView;
 
 namespace desktop {
@@ -28,13 +29,17 @@ class AttentionPanel : public QWidget {
   signals:
     void batchWanted(core::BatchId batch);
     void stationWanted(core::StationId station);
+    void suspectsWanted(core::BatchId batch);
 
   private:
     void lead(const QModelIndex& index);
+    [[nodiscard]] core::BatchId currentBatch() const;
+    void followCurrent();
 
     AttentionModel* model_;
     QTableView* table_{};
     QLabel* state_{};
+    QPushButton* suspects_{};
 };
 
 }  // namespace desktop

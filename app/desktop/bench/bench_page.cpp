@@ -22,6 +22,7 @@
 #include "app/desktop/bench/fill_delegate.h"
 #include "app/desktop/bench/station_model.h"
 #include "app/desktop/look/look.h"
+#include "app/desktop/losses/suspects_dialog.h"
 #include "app/desktop/names/plant_name_delegate.h"
 #include "app/desktop/printing/printed_at.h"
 #include "app/desktop/registry.h"
@@ -144,6 +145,11 @@ QWidget* BenchPage::makeAttention() {
     connect(attention_, &AttentionPanel::batchWanted, this, &Page::batchWanted);
     connect(attention_, &AttentionPanel::stationWanted, this,
             [this](core::StationId station) { emit placeWanted(placeOf(station)); });
+    connect(attention_, &AttentionPanel::suspectsWanted, this, [this](core::BatchId batch) {
+        SuspectsDialog* dialog = showSuspects(batch, context_, this);
+        connect(dialog, &SuspectsDialog::said, this, &Page::said);
+        connect(dialog, &SuspectsDialog::batchWanted, this, &Page::batchWanted);
+    });
     connect(behind_, &BehindSearch::foundChanged, this, &BenchPage::showAttention);
     return attention_;
 }

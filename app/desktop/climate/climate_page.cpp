@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/desktop/climate/climate_page.h"
 
-#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -16,7 +15,7 @@
 #include "app/desktop/readings/care_dialog.h"
 #include "app/desktop/readings/reading_dialog.h"
 #include "app/desktop/registry.h"
-#include "app/desktop/widgets/wrapping_row.h"
+#include "app/desktop/widgets/chooser.h"
 #include "app/desktop/workspace.h"
 #include "app/report/sheet.h"
 #include "db/actions/station_actions.h"
@@ -50,30 +49,16 @@ ClimatePage::ClimatePage(const PageContext& context, QWidget* parent)
     showView();
 }
 
-QComboBox* ClimatePage::makeChooser(const QString& name, const QString& label, WrappingRow& row,
-                                    void (ClimateModel::*choose)(int)) {
-    auto* chooser = new QComboBox;
-    chooser->setObjectName(name);
-    chooser->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    chooser->setMinimumContentsLength(22);
-    auto* caption = new QLabel(label);
-    caption->setBuddy(chooser);
-    auto* pair = new QWidget;
-    auto* both = new QHBoxLayout(pair);
-    both->setContentsMargins(0, 0, 0, 0);
-    both->addWidget(caption);
-    both->addWidget(chooser);
-    row.addWidget(pair);
-    connect(chooser, &QComboBox::activated, model_, choose);
-    return chooser;
-}
-
 QWidget* ClimatePage::makeChoosers() {
     auto* bar = new QWidget;
     auto* row = new WrappingRow(bar);
-    station_ = makeChooser(QStringLiteral("climateStation"), tr("St&ation"), *row, &ClimateModel::chooseStation);
-    span_ = makeChooser(QStringLiteral("climateSpan"), tr("&Time"), *row, &ClimateModel::chooseSpan);
-    bands_ = makeChooser(QStringLiteral("climateBands"), tr("&Bands of"), *row, &ClimateModel::chooseBands);
+    constexpr int letters = 22;
+    station_ = addChooser(*row, QStringLiteral("climateStation"), tr("St&ation"), letters);
+    span_ = addChooser(*row, QStringLiteral("climateSpan"), tr("&Time"), letters);
+    bands_ = addChooser(*row, QStringLiteral("climateBands"), tr("&Bands of"), letters);
+    connect(station_, &QComboBox::activated, model_, &ClimateModel::chooseStation);
+    connect(span_, &QComboBox::activated, model_, &ClimateModel::chooseSpan);
+    connect(bands_, &QComboBox::activated, model_, &ClimateModel::chooseBands);
     return bar;
 }
 
@@ -143,16 +128,9 @@ QWidget* ClimatePage::makeEmpty() {
 
 void ClimatePage::showChoices() {
     const ClimateView& view = model_->view();
-    const auto fill = [](QComboBox& chooser, const auto& choices, int chosen) {
-        chooser.clear();
-        for (const auto& choice : choices) chooser.addItem(choice.name);
-        chooser.setCurrentIndex(choices.empty() ? -1 : chosen);
-        chooser.setEnabled(!choices.empty());
-        chooser.setToolTip(chooser.currentText());
-    };
-    fill(*station_, view.stations, view.station);
-    fill(*span_, view.spans, view.span);
-    fill(*bands_, view.bands, view.band);
+    fillChooser(*station_, view.stations, view.station);
+    fillChooser(*span_, view.spans, view.span);
+    fillChooser(*bands_, view.bands, view.band);
 }
 
 void ClimatePage::showView() {

@@ -40,8 +40,6 @@ class ClimatePage : public Page {
     QWidget* makeButtons();
     QWidget* makeCharts();
     QWidget* makeEmpty();
-    QComboBox* makeChooser(const QString& name, const QString& label, class WrappingRow& row,
-                           void (ClimateModel::*choose)(int));
     QPushButton* makeButton(const QString& name, const QString& text, const QString& hint);
     void showChoices();
     void showView();

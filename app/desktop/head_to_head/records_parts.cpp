@@ -8,28 +8,13 @@
 #include "app/desktop/figures/figure_panel.h"
 #include "app/plot/dose_figure.h"
 #include "app/plot/goes_with_figure.h"
+#include "app/report/losses_words.h"
 #include "app/report/methods/notes.h"
 #include "core/comparison/comparison.h"
 
 namespace desktop {
 
 namespace {
-
-QString goesWithWords(const core::GoesWith& answer) {
-    QString words = QString::fromStdString(answer.inWords);
-    QStringList untold;
-    for (const std::string& name : answer.cannotBeTold) untold << QString::fromStdString(name);
-    if (!untold.isEmpty())
-        words += QLatin1Char(' ') + RecordsParts::tr("Left out, since it can't be told from the rest: %1.")
-                                        .arg(untold.join(QLatin1String("; ")));
-    QStringList leftOut;
-    for (const std::string& condition : answer.leftOut) leftOut << QString::fromStdString(condition);
-    if (!leftOut.isEmpty())
-        words += QLatin1Char(' ') +
-                 RecordsParts::tr("Not looked at, since too few batches have it or leave room for it: %1.")
-                     .arg(leftOut.join(QLatin1String("; ")));
-    return words;
-}
 
 /// What is made later comes last to Tab; here it comes before `next`.
 void tabBefore(const QWidget& next, const QWidget& part) {
@@ -86,7 +71,7 @@ void RecordsParts::show(const core::Comparison& comparison) {
         doses_[i].figure->setVisible(isShown);
     }
     const core::GoesWith& answer = comparison.goesWith;
-    fill(goesWith_, goesWithWords(answer), plot::goesWithFigure(answer, comparison.level),
+    fill(goesWith_, report::goesWithText(answer), plot::goesWithFigure(answer, comparison.level),
          report::notesOnGoesWith(answer, comparison.level));
     // Where there is no regression the words say why; an empty picture would only take room.
     goesWith_.figure->setVisible(!answer.associations.empty());

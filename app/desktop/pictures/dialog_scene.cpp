@@ -46,7 +46,8 @@ QDialog* innermost() {
 
 std::vector<DialogScene> dialogScenes() {
     std::vector<DialogScene> scenes;
-    for (auto part : {taskScenes, sessionScenes, batchScenes, shelfScenes, trialScenes, climateScenes, fileScenes}) {
+    for (auto part :
+         {taskScenes, sessionScenes, batchScenes, shelfScenes, trialScenes, climateScenes, lossesScenes, fileScenes}) {
         std::vector<DialogScene> more = part();
         scenes.insert(scenes.end(), more.begin(), more.end());
     }

@@ -38,6 +38,7 @@ void endScene(MainWindow& window);
 [[nodiscard]] std::vector<DialogScene> shelfScenes();
 [[nodiscard]] std::vector<DialogScene> trialScenes();
 [[nodiscard]] std::vector<DialogScene> climateScenes();
+[[nodiscard]] std::vector<DialogScene> lossesScenes();
 [[nodiscard]] std::vector<DialogScene> fileScenes();
 
 // What scenes are made with.

@@ -84,6 +84,7 @@ void takePages(Album& album) {
         takeTrials(album);
         takeMixes(album);
         takeClimate(album);
+        takeLosses(album);
     }
     takeOneBatch(album);
     window.showPage(0);

@@ -58,7 +58,7 @@ TrialDraft TrialDialog::draft() const {
     trial.factor = factor();
     trial.arms.clear();
     const auto ticked = arms_->ticked();
-    for (const core::TrialArm& arm : armsToChooseFrom(factor(), start_.trial, context_.workspace.shelves()))
+    for (const core::TrialArm& arm : armsToChooseFrom(factor(), start_.trial, shelves_))
         if (std::ranges::find(ticked, idOf(arm)) != ticked.end()) trial.arms.push_back(arm);
     trial.blockedBy = blockedBy();
     trial.horizonDay = horizon_->count();
@@ -79,21 +79,20 @@ TrialDraft TrialDialog::draft() const {
 }
 
 void TrialDialog::readBlocks(TrialDraft& draft) const {
-    const core::Shelves& shelves = context_.workspace.shelves();
     if (!isByPlant(blockedBy())) {
         const core::PlantId id{plant_->currentData().toLongLong()};
-        if (const core::Plant* plant = core::find(shelves.plants, id))
+        if (const core::Plant* plant = core::find(shelves_.plants, id))
             draft.layout.blocks.push_back({.name = core::fullName(*plant), .plant = id});
         return;
     }
     for (const std::int64_t id : blocks_->ticked()) {
         if (blockedBy() == core::BlockedBy::Plant) {
-            if (const core::Plant* plant = core::find(shelves.plants, core::PlantId{id}))
+            if (const core::Plant* plant = core::find(shelves_.plants, core::PlantId{id}))
                 draft.layout.blocks.push_back({.name = core::fullName(*plant), .plant = plant->id});
             continue;
         }
-        const core::StockPlant* mother = core::find(shelves.stockPlants, core::StockPlantId{id});
-        const core::Plant* plant = mother == nullptr ? nullptr : core::find(shelves.plants, mother->plant);
+        const core::StockPlant* mother = core::find(shelves_.stockPlants, core::StockPlantId{id});
+        const core::Plant* plant = mother == nullptr ? nullptr : core::find(shelves_.plants, mother->plant);
         if (plant != nullptr)
             draft.layout.blocks.push_back(
                 {.name = core::fullName(*plant) + ", " + mother->label, .plant = plant->id, .stockPlant = mother->id});
@@ -126,7 +125,7 @@ core::Refusals TrialDialog::faultsOfTyping() const {
 core::Refusals TrialDialog::judged() {
     core::Refusals faults = faultsOfTyping();
     const TrialDraft now = draft();
-    for (core::Refusal& fault : faultsIn(now, context_.workspace.shelves())) {
+    for (core::Refusal& fault : faultsIn(now, shelves_)) {
         const auto isOfField = [&fault](const core::Refusal& other) { return other.field == fault.field; };
         if (std::ranges::none_of(faults, isOfField)) faults.push_back(std::move(fault));
     }
@@ -137,7 +136,7 @@ void TrialDialog::changed(const char* field) {
     if (power_ == nullptr) return;  // still being made
     const TrialDraft now = draft();
     power_->ask(now);
-    showCautions(*advice_, core::stationAdvice(now.trial, now.layout, context_.workspace.shelves()));
+    showCautions(*advice_, core::stationAdvice(now.trial, now.layout, shelves_));
     showDeal();
     touch(field);
 }
@@ -167,6 +166,19 @@ void TrialDialog::showDeal() {
     deal_->setText(seed_ ? tr("Deal b&y chance once more") : tr("Deal b&y chance"));
 }
 
+/// What is no arm any more is not added.
+core::Shelves TrialDialog::madeFor(const core::Trial& trial) const {
+    core::Shelves made;
+    const auto keep = [&trial](const auto& things, auto member, auto& kept) {
+        for (const auto& thing : things)
+            if (std::ranges::find(trial.arms, thing.id, member) != trial.arms.end()) kept.push_back(thing);
+    };
+    keep(made_.methods, &core::TrialArm::method, made.methods);
+    keep(made_.treatments, &core::TrialArm::treatment, made.treatments);
+    keep(made_.media, &core::TrialArm::medium, made.media);
+    return made;
+}
+
 Outcome TrialDialog::write() {
     const TrialDraft now = draft();
     const bool isNew = !now.trial.id.isSet();
@@ -174,7 +186,7 @@ Outcome TrialDialog::write() {
     const Outcome outcome = context_.workspace.run([&](db::Logbook& logbook) -> core::Result<db::Changes> {
         core::Trial trial = now.trial;
         if (!trial.allocationSeed) trial.allocationSeed = drawSeed_();
-        auto done = isNew ? db::planTrial(logbook, trial, now.layout, context_.workspace.today())
+        auto done = isNew ? db::planTrial(logbook, trial, now.layout, context_.workspace.today(), madeFor(trial))
                           : db::allocateAgain(logbook, trial, now.layout, context_.workspace.today());
         if (!done) return core::refused(underFormFields(std::move(done.error())));
         written = done->trial.id;

@@ -29,6 +29,9 @@ class TrialDialog : public ThingForm {
 
     /// An unset id: a new one, begun like the last. Else that one is dealt again; nothing of it may be stuck.
     explicit TrialDialog(const PageContext& context, core::TrialId trial = {}, QWidget* parent = nullptr);
+    /// A new one as it was proposed, ready to be saved; what it needs on the shelves is added with it, as one step to undo.
+    [[nodiscard]] static TrialDialog* proposing(const PageContext& context, core::TrialProposal proposal,
+                                                QWidget* parent = nullptr);
     /// Where chance comes from; the machine's own source unless a test says otherwise.
     void setSeedSource(SeedSource source) { drawSeed_ = std::move(source); }
 
@@ -39,6 +42,8 @@ class TrialDialog : public ThingForm {
     void planned(core::TrialId trial);
 
   private:
+    TrialDialog(QWidget* parent, const PageContext& context, const QString& title);
+    void build();
     void addWhat();
     void addHowJudged();
     void addWhere();
@@ -54,6 +59,7 @@ class TrialDialog : public ThingForm {
     void deal();
     void showDeal();
     [[nodiscard]] core::Refusals judged();
+    [[nodiscard]] core::Shelves madeFor(const core::Trial& trial) const;
     [[nodiscard]] Outcome write();
     [[nodiscard]] core::Refusals faultsOfTyping() const;
     void readBlocks(TrialDraft& draft) const;
@@ -61,6 +67,8 @@ class TrialDialog : public ThingForm {
     [[nodiscard]] core::BlockedBy blockedBy() const;
 
     PageContext context_;
+    core::Shelves made_;     // what the trial needs and the logbook lacks
+    core::Shelves shelves_;  // the logbook's, with that
     std::vector<core::StationRoom> rooms_;
     TrialDraft start_;
     SeedSource drawSeed_;

@@ -45,17 +45,40 @@ void offerAll(QComboBox& box, std::initializer_list<Choice> choices, Choice chos
 
 }  // namespace
 
-TrialDialog::TrialDialog(const PageContext& context, core::TrialId trial, QWidget* parent)
-    : ThingForm(&context.prompts, trial.isSet() ? tr("Deal again") : tr("Plan a trial"), parent),
+TrialDialog::TrialDialog(QWidget* parent, const PageContext& context, const QString& title)
+    : ThingForm(&context.prompts, title, parent),
       context_(context),
+      shelves_(context.workspace.shelves()),
       rooms_(roomsNow(context.workspace)),
       drawSeed_([] { return static_cast<std::uint32_t>(std::random_device{}()); }) {
     setObjectName(QStringLiteral("trialDialog"));
-    const core::Shelves& shelves = context_.workspace.shelves();
-    const core::Trial* known = core::find(shelves.trials, trial);
-    start_ = known == nullptr ? freshDraft(shelves, rooms_) : draftOf(*known, rooms_);
+}
+
+TrialDialog::TrialDialog(const PageContext& context, core::TrialId trial, QWidget* parent)
+    : TrialDialog(parent, context, trial.isSet() ? tr("Deal again") : tr("Plan a trial")) {
+    const core::Trial* known = core::find(shelves_.trials, trial);
+    start_ = known == nullptr ? freshDraft(shelves_, rooms_) : draftOf(*known, rooms_);
     isNameTheirs_ = known != nullptr;
     areStationsTheirs_ = !start_.layout.stations.empty() && known != nullptr;
+    build();
+}
+
+TrialDialog* TrialDialog::proposing(const PageContext& context, core::TrialProposal proposal, QWidget* parent) {
+    auto* dialog = new TrialDialog(parent, context, tr("Plan a trial"));
+    const core::Shelves& made = dialog->made_;
+    makeReady(proposal, dialog->made_);
+    const auto append = [](auto& shelf, const auto& more) { shelf.insert(shelf.end(), more.begin(), more.end()); };
+    append(dialog->shelves_.methods, made.methods);
+    append(dialog->shelves_.treatments, made.treatments);
+    append(dialog->shelves_.media, made.media);
+    dialog->start_ = draftOf(proposal, dialog->shelves_, dialog->rooms_);
+    dialog->isNameTheirs_ = true;
+    dialog->areStationsTheirs_ = true;
+    dialog->build();
+    return dialog;
+}
+
+void TrialDialog::build() {
     addWhat();
     addHowJudged();
     addWhere();
@@ -63,7 +86,7 @@ TrialDialog::TrialDialog(const PageContext& context, core::TrialId trial, QWidge
     addTicks();
     QScrollArea* side = makeSide();
     side->setParent(this);  // before the buttons, so that Tab comes to it first
-    finish(trial.isSet() ? tr("&Save what is dealt") : tr("&Save trial"), QStringLiteral("saveTrial"),
+    finish(start_.trial.id.isSet() ? tr("&Save what is dealt") : tr("&Save trial"), QStringLiteral("saveTrial"),
            {.judge = [this] { return judged(); }, .keep = [this] { return write(); }});
     setAside(side);
     name_->setFocus();
@@ -126,7 +149,7 @@ void TrialDialog::addWhere() {
     addEditor({tr("S&tations"), "Stations", QStringLiteral("trialStations")}, stations_);
     std::vector<ThingToTick> things;
     for (const core::StationRoom& room : rooms_) {
-        const core::Method* method = core::find(context_.workspace.shelves().methods, room.method);
+        const core::Method* method = core::find(shelves_.methods, room.method);
         const QString where = QString::fromStdString(room.name);
         const QString how = method == nullptr ? QString() : QString::fromStdString(method->name);
         things.push_back(
@@ -155,7 +178,7 @@ void TrialDialog::addBlocks() {
              report::blockWords);
     plant_ = addChoice({tr("Cuttings &of"), "Plants", QStringLiteral("trialPlant")});
     const auto plants = start_.plants();
-    fillChoice(*plant_, context_.workspace.shelves().plants, plants.size() == 1 ? plants.front() : core::PlantId{},
+    fillChoice(*plant_, shelves_.plants, plants.size() == 1 ? plants.front() : core::PlantId{},
                tr("said when it is stuck"));
     blocks_ = new CheckList;
     blocks_->setAccessibleName(tr("Plants of the blocks"));
@@ -183,26 +206,24 @@ void TrialDialog::addTicks() {
 }
 
 void TrialDialog::fillArms(core::Factor factor) {
-    const core::Shelves& shelves = context_.workspace.shelves();
     std::vector<ThingToTick> things;
     std::vector<std::int64_t> ticked;
-    const auto arms = armsToChooseFrom(factor, start_.trial, shelves);
+    const auto arms = armsToChooseFrom(factor, start_.trial, shelves_);
     for (const core::TrialArm& arm : arms)
-        things.push_back({idOf(arm), QString::fromStdString(core::nameOf(arm, factor, shelves))});
+        things.push_back({idOf(arm), QString::fromStdString(core::nameOf(arm, factor, shelves_))});
     if (factor == start_.trial.factor)
         for (const core::TrialArm& arm : start_.trial.arms) ticked.push_back(idOf(arm));
     arms_->setThings(things, ticked);
 }
 
 void TrialDialog::fillBlocks() {
-    const core::Shelves& shelves = context_.workspace.shelves();
     const bool isByMother = blockedBy() == core::BlockedBy::StockPlant;
     const bool isByPlants = isByMother || blockedBy() == core::BlockedBy::Plant;
     std::vector<ThingToTick> things;
-    for (const core::Plant& plant : shelves.plants) {
+    for (const core::Plant& plant : shelves_.plants) {
         const QString name = QString::fromStdString(core::fullName(plant));
         if (!isByMother && !plant.isRetired) things.push_back({plant.id.value, name});
-        for (const core::StockPlant& mother : shelves.stockPlants)
+        for (const core::StockPlant& mother : shelves_.stockPlants)
             if (isByMother && mother.plant == plant.id && !mother.isRetired)
                 things.push_back({mother.id.value,
                                   tr("%1, %2", "plant, stock plant").arg(name, QString::fromStdString(mother.label))});
@@ -226,7 +247,7 @@ void TrialDialog::fillStations() {
 
 void TrialDialog::followName() {
     if (!isNameTheirs_ && stations_ != nullptr)
-        name_->setText(QString::fromStdString(proposedName(draft().trial, context_.workspace.shelves())));
+        name_->setText(QString::fromStdString(proposedName(draft().trial, shelves_)));
 }
 
 QScrollArea* TrialDialog::makeSide() {
@@ -268,7 +289,7 @@ void TrialDialog::setAside(QScrollArea* side) {
     sides->add(*side, 4);
     const TrialDraft now = draft();
     power_->ask(now);
-    showCautions(*advice_, core::stationAdvice(now.trial, now.layout, context_.workspace.shelves()));
+    showCautions(*advice_, core::stationAdvice(now.trial, now.layout, shelves_));
     showDeal();
     resize(fontMetrics().height() * 80, fontMetrics().height() * 46);
 }

@@ -45,6 +45,24 @@ void offerArms(const std::vector<Thing>& things, Member member, const core::Tria
     }
 }
 
+template <class Thing>
+void addMade(std::optional<Thing>& thing, std::vector<Thing>& shelf, decltype(Thing::id)& inArm) {
+    if (!thing) return;
+    thing->id.value = db::newId();
+    inArm = thing->id;
+    shelf.push_back(*thing);
+    thing.reset();
+}
+
+/// As many as are usual, or as many as there is room for.
+int perArmFor(const core::Trial& trial, const core::TrialLayout& layout) {
+    core::Trial tried = trial;
+    tried.perArm = trial.perArm.value_or(usualPerArm);
+    if (core::allocateTrial(tried, layout, 1)) return *tried.perArm;
+    const int most = core::mostPerArm(trial, layout, 1);
+    return most > 0 ? std::min(most, *tried.perArm) : *tried.perArm;
+}
+
 std::string formField(const std::string& field) {
     if (field.find(" of arm ") != std::string::npos && !field.starts_with("Stations")) return "Arms";
     for (const char* start : {"Stations", "Columns of ", "Free places at "})
@@ -117,6 +135,33 @@ TrialDraft freshDraft(const core::Shelves& shelves, const std::vector<core::Stat
     trial.name = proposedName(trial, shelves);
     layOut(draft, usualStations(trial, rooms), rooms);
     return draft;
+}
+
+TrialDraft draftOf(const core::TrialProposal& proposal, const core::Shelves& shelves,
+                   const std::vector<core::StationRoom>& rooms) {
+    TrialDraft draft{.trial = proposal.trial};
+    core::Trial& trial = draft.trial;
+    if (const core::Plant* plant = core::find(shelves.plants, proposal.plant))
+        draft.layout.blocks.push_back({.name = core::fullName(*plant), .plant = plant->id});
+    layOut(draft, usualStations(trial, rooms), rooms);
+    const auto hasStation = [&draft](const core::TrialArm& arm) {
+        return std::ranges::find(draft.layout.stations, arm.method, &core::StationRoom::method) !=
+               draft.layout.stations.end();
+    };
+    if (trial.factor == core::Factor::Method && !std::ranges::all_of(trial.arms, hasStation))
+        trial.isCrossedOver = draft.layout.stations.size() >= trial.arms.size();
+    if (trial.blockedBy == core::BlockedBy::Session || trial.isCrossedOver)
+        draft.layout.sessions = static_cast<int>(trial.arms.size());
+    trial.perArm = perArmFor(trial, draft.layout);
+    return draft;
+}
+
+void makeReady(core::TrialProposal& proposal, core::Shelves& made) {
+    for (core::TrialArm& arm : proposal.trial.arms) {
+        if (!arm.method.isSet()) addMade(proposal.methodToAdd, made.methods, arm.method);
+        if (!arm.treatment.isSet()) addMade(proposal.treatmentToAdd, made.treatments, arm.treatment);
+        if (!arm.medium.isSet()) addMade(proposal.mediumToAdd, made.media, arm.medium);
+    }
 }
 
 std::vector<core::StationRoom> roomsNow(Workspace& workspace) {

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/causes/trial_proposal.h"
 #include "core/result.h"
 #include "core/trial/allocate_trial.h"
 #include "core/trial/trial_rules.h"
@@ -26,6 +27,13 @@ struct TrialDraft {
 /// A new one, begun like the trial planned last; or, to be dealt again, what that one was dealt from.
 [[nodiscard]] TrialDraft draftOf(const core::Trial& trial, const std::vector<core::StationRoom>& rooms);
 [[nodiscard]] TrialDraft freshDraft(const core::Shelves& shelves, const std::vector<core::StationRoom>& rooms);
+
+/// What a proposal asks for, laid out where there is room for it, so that it can be saved as it is. An arm that is a way to root which no
+/// station has yet is crossed over with the other at that one's stations. Its plant is the block; what is to be added must be on `shelves`.
+[[nodiscard]] TrialDraft draftOf(const core::TrialProposal& proposal, const core::Shelves& shelves,
+                                 const std::vector<core::StationRoom>& rooms);
+/// Gives what is to be added an id, puts it among `made` and into the arm that waits for it.
+void makeReady(core::TrialProposal& proposal, core::Shelves& made);
 
 /// What is free at each station that is in use, in walking order.
 [[nodiscard]] std::vector<core::StationRoom> roomsNow(Workspace& workspace);
