@@ -40,7 +40,10 @@ core::Suspects SuspectBench::suspects() const {
     for (const auto& [station, values] : measured)
         conditions.climates.emplace(station, core::climateFrom(values, shelves.facts));
     stats::PooledSpread spread = core::pooledSpreadOf(batches, 35, 0.95);
-    if (correlation) spread = {.correlation = *correlation, .limits = {}, .law = stats::knownCorrelation(*correlation)};
+    if (correlation) {
+        spread.correlation = *correlation;
+        spread.law = stats::knownCorrelation(*correlation);
+    }
     return core::suspectsFor(courses.front(), {.batches = courses,
                                                .shelves = shelves,
                                                .sessions = sessions,
