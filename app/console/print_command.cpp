@@ -12,6 +12,7 @@
 #include "app/console/words.h"
 #include "app/report/batch_summary_sheet.h"
 #include "app/report/check_sheet.h"
+#include "app/report/logbook_costs.h"
 #include "app/report/map_sheet.h"
 #include "app/report/pdf.h"
 #include "app/report/session_sheet.h"
@@ -149,9 +150,12 @@ std::optional<report::Sheet> PrintCommand::batchSheet(const db::Logbook& logbook
     const core::Shelves shelves = logbook.shelves();
     const std::vector<core::BatchRecord> all = logbook.batchRecords(record->batch.plant);
     const core::BatchSummary summary = core::summaryOf(*record, shelves, all, surroundings.today);
-    return report::batchSummarySheet(
-        *record, sessionOf(logbook, record->batch), summary, shelves, momentFrom(surroundings.clock),
-        report::batchEventsOf(logbook, *record, shelves, surroundings.today, surroundings.clock()));
+    report::BatchEvents events =
+        report::batchEventsOf(logbook, *record, shelves, surroundings.today, surroundings.clock());
+    events.cost = report::wholeCostOf(report::costsOfLogbook(logbook, logbook.batchRecords(), surroundings.today),
+                                      record->batch.id);
+    return report::batchSummarySheet(*record, sessionOf(logbook, record->batch), summary, shelves,
+                                     momentFrom(surroundings.clock), events);
 }
 
 std::optional<report::Sheet> PrintCommand::mapSheet(const db::Logbook& logbook, const Surroundings& surroundings,

@@ -20,6 +20,7 @@
 #include "app/desktop/shelves/shelves_page.h"
 #include "app/desktop/stations/station_dialog.h"
 #include "app/desktop/template/drilling_dialog.h"
+#include "app/desktop/worth_it/worth_it_page.h"
 
 namespace desktop {
 
@@ -70,6 +71,11 @@ std::vector<PageEntry> pageEntries() {
          .icon = "climate",
          .shortcut = "Ctrl+6",
          .make = makes<ClimatePage, Page>()},
+        {.name = "worth_it",
+         .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Worth it")),
+         .icon = "worth_it",
+         .shortcut = "Ctrl+7",
+         .make = makes<WorthItPage, Page>()},
         {.name = "losses",
          .title = inRegistry(QT_TRANSLATE_NOOP("desktop::Registry", "Losses")),
          .icon = "losses",

@@ -58,7 +58,7 @@ class CostPartsFigure : public Figure {
 
     QSizeF sizeInEms() const override {
         if (rows_.methods.empty()) return {54, 9};
-        return {54, std::clamp(11 + 2.4 * static_cast<double>(rows_.methods.size()), 14.0, 60.0)};
+        return {54, std::clamp(8.4 + 2.65 * static_cast<double>(rows_.methods.size()), 13.0, 60.0)};
     }
 
   private:

@@ -25,7 +25,7 @@ constexpr double kCostAxisLines = 2.4;   // numbers, and what they are
 
 /// The columns of text at both sides; the bars are drawn between them.
 IntervalRows columnsOf(const CostRows& rows) {
-    IntervalRows texts{.nameHeading = rows.hasPlants ? CostPartWords::tr("Plant, method") : CostPartWords::tr("Method"),
+    IntervalRows texts{.nameHeading = rows.hasPlants ? CostPartWords::tr("Plant") : CostPartWords::tr("Method"),
                        .countHeadings = {CostPartWords::tr("n")},
                        .figureHeading = CostPartWords::tr("a rooted plant, %1").arg(textOf(rows.currency)),
                        .rows = {},
@@ -34,11 +34,14 @@ IntervalRows columnsOf(const CostRows& rows) {
                        .lowSide = {},
                        .highSide = {},
                        .remarks = {}};
+    if (rows.hasPlants) texts.countHeadings.prepend(CostPartWords::tr("Method"));
     for (const core::WorthOfMethod& method : rows.methods) {
         IntervalRow row;
-        row.name = nameOfCostRow(method, rows.hasPlants);
+        row.isPlantName = rows.hasPlants;
+        row.name = textOf(rows.hasPlants ? method.plantName : method.name);
         row.counts = {CostPartWords::tr("%1 of %2", "rooted of assessed")
                           .arg(countText(method.strike.succeeded), countText(method.strike.of))};
+        if (rows.hasPlants) row.counts.prepend(textOf(method.name));
         row.mark = RowMark::Point;
         row.figure = costFigureOf(method);
         texts.rows.push_back(row);
@@ -46,7 +49,7 @@ IntervalRows columnsOf(const CostRows& rows) {
     return texts;
 }
 
-/// One wild interval must not squeeze the bars into a point: beyond three times the dearest bar the axis ends.
+/// One wild interval must not squeeze the bars into a point: beyond twice the dearest bar the axis ends.
 double endOfAxis(const CostRows& rows) {
     double dearest = 0, highest = 0;
     for (const core::WorthOfMethod& method : rows.methods) {
@@ -54,7 +57,7 @@ double endOfAxis(const CostRows& rows) {
         dearest = std::max(dearest, *method.perRooted.value);
         if (std::isfinite(method.perRooted.limits.high)) highest = std::max(highest, method.perRooted.limits.high);
     }
-    const double end = std::max(dearest, std::min(highest, 3 * dearest));
+    const double end = std::max(dearest, std::min(highest, 2 * dearest));
     return end > 0 ? 1.02 * end : 1;
 }
 
@@ -123,7 +126,8 @@ class CostPartsPainter {
                          Type::Small);
         };
         heading(columns_.name, Qt::AlignLeft, texts_.nameHeading);
-        heading(columns_.counts.front(), Qt::AlignRight, texts_.countHeadings.front());
+        for (std::size_t i = 0; i < columns_.counts.size(); ++i)
+            heading(columns_.counts[i], Qt::AlignRight, texts_.countHeadings[static_cast<qsizetype>(i)]);
         if (!columns_.figure.isEmpty()) heading(columns_.figure, Qt::AlignRight, texts_.figureHeading);
         canvas_.stroke({area_.left(), y}, {area_.right(), y}, canvas_.palette().grid, 0.06);
         return y + 0.2 * canvas_.em();
@@ -164,8 +168,9 @@ class CostPartsPainter {
             canvas_.plantName(cell(columns_.name), row.name);
         else
             canvas_.line(cell(columns_.name), Qt::AlignLeft | Qt::AlignVCenter, row.name, palette.text);
-        canvas_.line(cell(columns_.counts.front()), Qt::AlignRight | Qt::AlignVCenter, row.counts.front(),
-                     palette.text);
+        for (std::size_t i = 0; i < columns_.counts.size(); ++i)
+            canvas_.line(cell(columns_.counts[i]), Qt::AlignRight | Qt::AlignVCenter,
+                         row.counts[static_cast<qsizetype>(i)], palette.text);
         const bool hasColumn = !columns_.figure.isEmpty();
         if (hasColumn) canvas_.line(cell(columns_.figure), Qt::AlignRight | Qt::AlignVCenter, row.figure, palette.text);
         if (method.perRooted.value)
@@ -205,8 +210,8 @@ class CostPartsPainter {
     }
 
     QString hintOf(const core::WorthOfMethod& method, const IntervalRow& row) const {
-        QStringList lines{
-            CostPartWords::tr("%1: %2", "a method, its cost for each rooted plant").arg(row.name, row.figure)};
+        QStringList lines{CostPartWords::tr("%1: %2", "a method, its cost for each rooted plant")
+                              .arg(nameOfCostRow(method, rows_.hasPlants), row.figure)};
         const core::CostParts parts = partsPerRooted(method);
         for (const core::CostPart part : core::allCostParts)
             if (parts.of(part) > 0)

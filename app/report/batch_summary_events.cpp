@@ -7,12 +7,12 @@
 #include <utility>
 
 #include "app/plot/batch_strip_figure.h"
+#include "app/plot/cost_text.h"
 #include "app/plot/local_time.h"
 #include "app/plot/money_text.h"
 #include "app/plot/number_text.h"
 #include "app/plot/readings_text.h"
 #include "app/plot/station_charts.h"
-#include "app/report/batch_costs.h"
 #include "app/report/climate_sheet.h"
 #include "db/logbook.h"
 
@@ -61,6 +61,28 @@ Table expenseTable(const BatchEvents& events, const core::Batch& batch, const st
         table.rows.push_back({dayCell(batch, expense.spentOn), plot::shortDateText(expense.spentOn),
                               oneLine(expense.what), plot::moneyText(expense.hundredths, currency)});
     return table;
+}
+
+std::vector<Block> costBlocks(const BatchEvents& events, const core::Tally& tally, const std::string& currency) {
+    if (!events.cost || events.cost->cost.lines.empty()) return {};
+    std::vector<Block> blocks;
+    blocks.emplace_back(Heading{EventsWords::tr("What it cost")});
+    blocks.emplace_back(
+        Paragraph{EventsWords::tr("%1: %2.", "a sum; its parts")
+                      .arg(costsInWords(events.cost->cost, tally, currency), costPartsInWords(events.cost->cost)),
+                  Tone::Plain});
+    for (const std::string& sentence : events.cost->missing)
+        blocks.emplace_back(Paragraph{QString::fromStdString(sentence), Tone::Caution});
+    Table table{.title = {},
+                .headings = {EventsWords::tr("Part"), EventsWords::tr("What for"),
+                             EventsWords::tr("Its share, %1", "currency").arg(QString::fromStdString(currency))},
+                .aligned = {Align::Left, Align::Left, Align::Right},
+                .rows = {},
+                .mayBeShortened = true};
+    for (const core::CostLine& line : events.cost->cost.lines)
+        table.rows.push_back({plot::costPartText(line.part), oneLine(line.what), plot::costAmount(line.amount)});
+    blocks.emplace_back(std::move(table));
+    return blocks;
 }
 
 }  // namespace
@@ -120,11 +142,8 @@ std::vector<Block> eventBlocks(const BatchEvents& events, const core::BatchSumma
     if (!events.life.expenses.empty()) {
         blocks.emplace_back(Heading{EventsWords::tr("Expenses")});
         blocks.emplace_back(expenseTable(events, batch, shelves.facts.currency));
-        blocks.emplace_back(Paragraph{
-            EventsWords::tr("%1. %2", "a sum; what is not in it")
-                .arg(costsInWords(events.life.expenses, summary.tally, shelves.facts.currency), costsLeftOut()),
-            Tone::Plain});
     }
+    for (Block& block : costBlocks(events, summary.tally, shelves.facts.currency)) blocks.push_back(std::move(block));
     return blocks;
 }
 

@@ -2,10 +2,12 @@
 // What happened around a batch, for its summary: the strip, care, two photos, expenses.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "app/plot/batch_life.h"
 #include "app/plot/batch_strip_photos.h"
+#include "app/report/batch_costs.h"
 #include "app/report/sheet.h"
 #include "core/climate/lived_through.h"
 #include "core/comparison/batch_summary.h"
@@ -16,7 +18,9 @@ struct BatchEvents {
     plot::BatchLife life;
     std::vector<plot::ShownPhoto> photos;  // the first and the last
     std::vector<core::LivedQuantity> lived{};
+    std::optional<WholeCost> cost{};  // of the batch, its share of what batches have in common included
 
+    /// But for what it cost: that is a few lines.
     [[nodiscard]] bool isEmpty() const;
 };
 

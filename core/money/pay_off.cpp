@@ -27,7 +27,7 @@ int endOf(const BreakEvenBatches& even) {
         const int end = mostTimesMiddle * std::min(*even.middle, most);
         return std::max(leastEnd, even.high ? std::min(*even.high, end) : end);
     }
-    return even.low ? std::max(leastEnd, mostTimesMiddle * std::min(*even.low, most)) : endWithoutAny;
+    return even.low ? std::max(endWithoutAny, 2 * std::min(*even.low, most)) : endWithoutAny;
 }
 
 std::set<int> numbersOf(const BreakEvenBatches& even) {

@@ -136,12 +136,12 @@ void showPageFirst(benchmark::State& state, const QString& page) {
 }
 
 /// Until the answer stands there: the records are read and the sums done away from the window meanwhile.
-void untilTheAnswer(benchmark::State& state) {
+void untilTheAnswer(benchmark::State& state, const QString& page) {
     LargeDesk desk;
     for (auto _ : state) {
         desk.openWindow();
         const auto start = Clock::now();
-        desk.window->showPage(numberOf(*desk.window, "head_to_head"));
+        desk.window->showPage(numberOf(*desk.window, page));
         while (desk.window->currentPage()->sheet() == nullptr)
             QApplication::processEvents(QEventLoop::WaitForMoreEvents);
         draw(*desk.window);
@@ -255,7 +255,10 @@ void registerAll() {
             timed(benchmark::RegisterBenchmark(("showPageFirst/" + name).c_str(), showPageFirst, page.name), 5);
         timed(benchmark::RegisterBenchmark(("showPageAgain/" + name).c_str(), showPageAgain, page.name), 5);
     }
-    timed(benchmark::RegisterBenchmark("untilTheAnswer/head_to_head", untilTheAnswer), 5);
+    for (const char* page : {"head_to_head", "worth_it"})
+        timed(benchmark::RegisterBenchmark((std::string("untilTheAnswer/") + page).c_str(), untilTheAnswer,
+                                           QString::fromLatin1(page)),
+              5);
     timed(benchmark::RegisterBenchmark("firstLetterInFind", firstLetterInFind), 5);
     timed(benchmark::RegisterBenchmark("typeIntoFind/code", typeIntoFind, QStringLiteral("B2612345")), 5);
     timed(benchmark::RegisterBenchmark("typeIntoFind/words", typeIntoFind, QStringLiteral("ro tub 2")), 5);

@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "app/plot/cost_parts_figure.h"
 #include "app/plot/difference_figure.h"
 #include "app/plot/dose_figure.h"
 #include "app/plot/figure_font.h"
@@ -24,12 +25,14 @@
 #include "app/plot/save_figure.h"
 #include "app/plot/speed_figure.h"
 #include "app/plot/strike_chart_figure.h"
+#include "app/plot/strike_plane_figure.h"
 #include "app/plot/strike_rate_figure.h"
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"
 #include "tests/plot/comparison_examples.h"
 #include "tests/plot/loss_examples.h"
 #include "tests/plot/more_examples.h"
+#include "tests/plot/worth_examples.h"
 
 namespace {
 
@@ -65,6 +68,30 @@ void addRecordsOfMany(std::vector<Case>& cases) {
         cases.push_back({std::to_string(count) + " batches", plot::strikeChartFigure(chart, last)});
         cases.push_back({std::to_string(count) + " batches, none of them chosen", plot::strikeChartFigure(chart, {})});
     }
+    cases.push_back({"fourteen batches with a turn",
+                     plot::strikeChartFigure(examples::strikeChart(14), {}, examples::turningPoint())});
+}
+
+void addCosts(std::vector<Case>& cases) {
+    const auto add = [&cases](const std::string& name, std::vector<core::WorthOfMethod> methods, bool hasPlants) {
+        cases.push_back(
+            {name, plot::costPartsFigure(
+                       {.methods = std::move(methods), .hasPlants = hasPlants, .currency = "EUR", .level = 0.95})});
+    };
+    add("two methods, costs", examples::worthOfTwoMethods().methods, false);
+    add("no methods, costs", {}, false);
+    add("none rooted, costs", {examples::noneRooted(), examples::notPriced()}, false);
+    for (const int plants : {1, 4, 20})
+        add(std::to_string(plants) + " plants, costs", examples::worthByPlant(plants), true);
+    core::WorthOfPair pair = examples::worthOfTwoMethods().pairs.front();
+    cases.push_back({"plane", plot::strikePlaneFigure(pair, 0.95)});
+    pair.dear.name = "a tub of aerated water under two lamps in the cellar, the old pump";
+    pair.line = {.dear = 5, .cheap = 0.2, .shift = 0};
+    cases.push_back({"steep plane", plot::strikePlaneFigure(pair, 0.95)});
+    pair.line = {.dear = 0.4, .cheap = 0.4, .shift = 0.5};
+    cases.push_back({"flat plane", plot::strikePlaneFigure(pair, 0.95)});
+    pair.cheap = examples::notPriced();
+    cases.push_back({"no plane", plot::strikePlaneFigure(pair, 0.95)});
 }
 
 void addLosses(std::vector<Case>& cases) {
@@ -122,6 +149,7 @@ const std::vector<Case>& allCases() {
         addDoses(cases);
         addRecordsOfMany(cases);
         addLosses(cases);
+        addCosts(cases);
         return cases;
     }();
     return all;

@@ -96,6 +96,12 @@ TEST(BatchSummarySheet, TellsWhatHappenedAroundTheBatch) {
     events.photos = {{image, QStringLiteral("day 2, 16 March 2026"), QStringLiteral("stuck")},
                      {image, QStringLiteral("day 28, 11 April 2026"), QStringLiteral("potted on")}};
     events.life.expenses.push_back({.spentOn = record.batch.stuckOn, .what = "rooting gel", .hundredths = 1250});
+    events.cost.emplace();
+    events.cost->cost.parts.add(core::CostPart::Lasting, 3.25);
+    events.cost->cost.parts.add(core::CostPart::WrittenDown, 12.5);
+    events.cost->cost.lines = {{.part = core::CostPart::Lasting, .what = "air pump", .amount = 3.25},
+                               {.part = core::CostPart::WrittenDown, .what = "rooting gel", .amount = 12.5}};
+    events.cost->missing = {"No tariff holds on 2026-03-14, so the electricity of air pump isn't in it."};
     const report::Sheet sheet = report::batchSummarySheet(record, examples::session(), examples::batchSummary(),
                                                           examples::smallShelves(), examples::printedAt(), events);
     EXPECT_FALSE(sheet.fitsOnePage);

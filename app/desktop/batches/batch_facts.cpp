@@ -10,7 +10,6 @@
 #include "app/desktop/batches/note_edit.h"
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/widgets/fault_label.h"
-#include "app/report/batch_costs.h"
 
 namespace desktop {
 
@@ -73,8 +72,8 @@ void BatchFacts::show(bool isWritable) {
     }
     for (const NamedText& fact : view.facts) addFact(fact.name, fact.text);
     if (!view.costs.isEmpty()) addFact(tr("Cost"), view.costs, QStringLiteral("batchCost"));
-    costs_->setText(report::costsLeftOut());
-    costs_->setVisible(!view.costs.isEmpty());
+    costs_->setText(view.costParts);
+    costs_->setVisible(!view.costParts.isEmpty());
     inWords_->setText(view.summary ? QString::fromStdString(view.summary->inWords) : QString());
     showCautions(*cautions_, view.summary ? view.summary->cautions : std::vector<std::string>());
     note_->setReadOnly(!isWritable);

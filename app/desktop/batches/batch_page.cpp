@@ -180,7 +180,7 @@ void BatchPage::showView() {
 void BatchPage::showSummary() {
     facts_->show(!context_.workspace.isReadOnly());
     figures_->showPictures();
-    print_->setEnabled(model_->view().summary != nullptr);
+    print_->setEnabled(model_->view().summary != nullptr && model_->view().isCostKnown);
     emit sheetChanged();
 }
 

@@ -7,7 +7,6 @@
 #include "app/desktop/printing/printed_at.h"
 #include "app/plot/local_time.h"
 #include "app/plot/number_text.h"
-#include "app/report/batch_costs.h"
 #include "app/report/batch_summary_sheet.h"
 #include "core/batch/licence.h"
 #include "db/actions/check_actions.h"
@@ -43,6 +42,7 @@ void BatchPageModel::clear() {
     batch_ = {};
     past_.stop();
     sums_.stop();
+    costs_.stop();
     view_.reset();
 }
 
@@ -57,10 +57,12 @@ void BatchPageModel::refresh() {
     }
     // After an edit the old sums stay on the screen until the new ones are there.
     auto before = view_ ? view_->summary : nullptr;
+    auto costBefore = view_ ? std::move(view_->cost) : std::nullopt;
     view_.emplace();
     printed_.reset();
     view_->record = std::move(*record);
     view_->summary = std::move(before);
+    view_->cost = std::move(costBefore);
     const std::vector<core::Session> sessions = workspace_.logbook().sessions();
     if (const core::Session* session = core::find(sessions, view_->record.batch.session)) view_->session = *session;
     view_->life = plot::batchLifeOf(workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today());
@@ -68,6 +70,7 @@ void BatchPageModel::refresh() {
     describe();
     emit viewChanged();
     askForSummary();
+    askForCost();
 }
 
 std::vector<core::KeptMix> BatchPageModel::mixesOf(const core::Batch& batch, core::Date until) const {
@@ -112,7 +115,7 @@ void BatchPageModel::describe() {
     addFact(tr("Licence"),
             QString::fromStdString(batch.licence.empty() ? core::licenceInWords(batch, shelves) : batch.licence));
     view_->strikeRate = plot::percentText(tally.rooted, tally.stuck);
-    view_->costs = report::costsInWords(view_->life.expenses, tally, shelves.facts.currency);
+    describeCost();
 }
 
 void BatchPageModel::addFact(const QString& name, const QString& text) {
@@ -151,16 +154,19 @@ void BatchPageModel::tellSummary(std::shared_ptr<const core::BatchSummary> summa
 }
 
 std::shared_ptr<const report::Sheet> BatchPageModel::sheet() const {
-    if (!view_ || !view_->summary) return nullptr;
+    if (!view_ || !view_->summary || !view_->isCostKnown) return nullptr;
     return std::make_shared<const report::Sheet>(report::batchSummarySheet(
         view_->record, view_->session, *view_->summary, workspace_.shelves(), printedAt(workspace_), printedEvents()));
 }
 
 const report::BatchEvents& BatchPageModel::printedEvents() const {
     // The window asks for the sheet whenever something changes: the photos are read once.
-    if (!printed_)
-        printed_ = std::make_shared<const report::BatchEvents>(report::batchEventsOf(
+    if (!printed_) {
+        auto events = std::make_shared<report::BatchEvents>(report::batchEventsOf(
             workspace_.logbook(), view_->record, workspace_.shelves(), workspace_.today(), now()));
+        events->cost = view_->cost;
+        printed_ = std::move(events);
+    }
     return *printed_;
 }
 

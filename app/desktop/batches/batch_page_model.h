@@ -9,9 +9,11 @@
 #include <vector>
 
 #include "app/desktop/background/latest_answer.h"
+#include "app/desktop/background/read_beside.h"
 #include "app/desktop/batches/plant_records.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/batch_life.h"
+#include "app/report/batch_costs.h"
 #include "core/comparison/batch_summary.h"
 #include "core/records.h"
 #include "db/actions/station_actions.h"
@@ -44,7 +46,11 @@ struct BatchView {
     QString strikeRate;
     QString past;
     QString losses;
+    // Known later still: all batches share in what they have in common.
+    std::optional<report::WholeCost> cost;
+    bool isCostKnown{};
     QString costs;
+    QString costParts;  // and, as sentences, what is not in it
 };
 
 class BatchPageModel : public QObject {
@@ -62,7 +68,7 @@ class BatchPageModel : public QObject {
     [[nodiscard]] const core::Shelves& shelves() const { return workspace_.shelves(); }
     [[nodiscard]] core::Date today() const { return workspace_.today(); }
     [[nodiscard]] core::Moment now() const { return workspace_.clock()(); }
-    /// Empty while the sums are still running.
+    /// Empty while the sums are still running, those of the costs too.
     [[nodiscard]] std::shared_ptr<const report::Sheet> sheet() const;
 
     // Edits of the batch that is shown.
@@ -106,6 +112,9 @@ class BatchPageModel : public QObject {
     void addFact(const QString& name, const QString& text);
     void askForSummary();
     void tellSummary(std::shared_ptr<const core::BatchSummary> summary);
+    void askForCost();
+    void tellCost(std::optional<report::WholeCost> cost);
+    void describeCost();
 
     Workspace& workspace_;
     core::BatchId batch_;
@@ -113,6 +122,7 @@ class BatchPageModel : public QObject {
     mutable std::shared_ptr<const report::BatchEvents> printed_;
     PlantRecords past_{workspace_};
     LatestAnswer<std::shared_ptr<const core::BatchSummary>> sums_{this};
+    ReadBeside<std::optional<report::WholeCost>> costs_{workspace_, this};
 };
 
 }  // namespace desktop

@@ -3,8 +3,9 @@
 
 namespace desktop {
 
-void FigureTableModel::show(plot::FigureTable table) {
+void FigureTableModel::show(plot::FigureTable table, int columnsOfWords) {
     beginResetModel();
+    columnsOfWords_ = columnsOfWords;
     table_ = std::move(table);
     endResetModel();
 }
@@ -22,7 +23,7 @@ QVariant FigureTableModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::DisplayRole || role == Qt::ToolTipRole)
         return table_.rows[static_cast<std::size_t>(index.row())].value(index.column());
     if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::Alignment(index.column() == 0 ? Qt::AlignLeft : Qt::AlignRight) |
+        return QVariant::fromValue(Qt::Alignment(index.column() < columnsOfWords_ ? Qt::AlignLeft : Qt::AlignRight) |
                                    Qt::AlignVCenter);
     return {};
 }
@@ -31,7 +32,8 @@ QVariant FigureTableModel::headerData(int section, Qt::Orientation orientation, 
     if (orientation != Qt::Horizontal) return {};
     if (role == Qt::DisplayRole) return table_.headings.value(section);
     if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::Alignment(section == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+        return QVariant::fromValue(Qt::Alignment(section < columnsOfWords_ ? Qt::AlignLeft : Qt::AlignRight) |
+                                   Qt::AlignVCenter);
     return {};
 }
 

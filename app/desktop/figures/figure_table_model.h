@@ -14,7 +14,8 @@ class FigureTableModel : public QAbstractTableModel {
   public:
     using QAbstractTableModel::QAbstractTableModel;
 
-    void show(plot::FigureTable table);
+    /// Words in the first so many columns, figures in the others.
+    void show(plot::FigureTable table, int columnsOfWords = 1);
     [[nodiscard]] const plot::FigureTable& table() const { return table_; }
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -24,6 +25,7 @@ class FigureTableModel : public QAbstractTableModel {
 
   private:
     plot::FigureTable table_;
+    int columnsOfWords_{1};
 };
 
 }  // namespace desktop

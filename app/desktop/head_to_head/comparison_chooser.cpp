@@ -7,7 +7,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QProgressBar>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <chrono>
@@ -16,6 +15,7 @@
 #include "app/desktop/head_to_head/head_to_head_model.h"
 #include "app/desktop/names/text_labels.h"
 #include "app/desktop/widgets/fault_label.h"
+#include "app/desktop/widgets/work_strip.h"
 #include "app/plot/number_text.h"
 #include "core/units/number_entry.h"
 
@@ -24,27 +24,8 @@ namespace desktop {
 namespace {
 
 using namespace std::chrono_literals;
-constexpr auto untilProgress = 200ms;
 constexpr auto untilTyped = 350ms;
 constexpr int latestDay = 3650;
-
-template <class ThingId>
-void refill(QComboBox& box, const QString& all, const std::vector<Choice<ThingId>>& choices, ThingId current) {
-    const QSignalBlocker quiet(box);
-    box.clear();
-    box.addItem(all, QVariant::fromValue<qlonglong>(0));
-    for (const Choice<ThingId>& choice : choices)
-        box.addItem(choice.name, QVariant::fromValue<qlonglong>(choice.id.value));
-    box.setCurrentIndex(std::max(0, box.findData(QVariant::fromValue<qlonglong>(current.value))));
-}
-
-QComboBox* shortBox(const QString& name, int characters) {
-    auto* box = new QComboBox;
-    box->setObjectName(name);
-    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    box->setMinimumContentsLength(characters);
-    return box;
-}
 
 /// The list may be wider than its box.
 void showWholeNames(QComboBox& box) {
@@ -54,9 +35,6 @@ void showWholeNames(QComboBox& box) {
 }  // namespace
 
 ComparisonChooser::ComparisonChooser(HeadToHeadModel& model, QWidget* parent) : QWidget(parent), model_(model) {
-    slow_.setObjectName(QStringLiteral("untilProgress"));
-    slow_.setSingleShot(true);
-    slow_.setInterval(untilProgress);
     makeFields();
     build();
     setTabOrders();
@@ -120,8 +98,7 @@ void ComparisonChooser::build() {
     horizonReason_ = quietLabel(QStringLiteral("horizonReason"));
     auto* under = new QHBoxLayout;
     under->addWidget(horizonReason_, 1);
-    under->addWidget(makeProgress());
-    under->addWidget(makeStopped());
+    under->addWidget(makeWork());
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(gap / 2);
@@ -150,8 +127,16 @@ QWidget* ComparisonChooser::makeMargin() {
 }
 
 void ComparisonChooser::setTabOrders() {
-    const std::vector<QWidget*> inOrder{factor_,   plant_,  trial_, horizon_, level_,
-                                        interval_, margin_, print_, stop_,    workItOut_};
+    const std::vector<QWidget*> inOrder{factor_,
+                                        plant_,
+                                        trial_,
+                                        horizon_,
+                                        level_,
+                                        interval_,
+                                        margin_,
+                                        print_,
+                                        work_->stopButton(),
+                                        work_->goOnButton()};
     for (std::size_t i = 1; i < inOrder.size(); ++i) setTabOrder(inOrder[i - 1], inOrder[i]);
 }
 
@@ -163,46 +148,14 @@ void ComparisonChooser::addField(QGridLayout& grid, int column, const QString& c
     grid.addWidget(field, 1, column);
 }
 
-QWidget* ComparisonChooser::makeProgress() {
-    progress_ = new QWidget;
-    progress_->setObjectName(QStringLiteral("progress"));
-    auto* bar = new QProgressBar;
-    bar->setRange(0, 0);
-    bar->setTextVisible(false);
-    bar->setAccessibleName(tr("Working out the comparison"));
-    bar->setMaximumWidth(fontMetrics().averageCharWidth() * 20);
-    progressWords_ = new QLabel;
-    progressWords_->setObjectName(QStringLiteral("progressWords"));
-    stop_ = new QPushButton(tr("St&op"));
-    stop_->setObjectName(QStringLiteral("stopWork"));
-    connect(stop_, &QPushButton::clicked, this, [this] {
-        model_.stop();
-        workItOut_->setFocus(Qt::OtherFocusReason);
-    });
-    auto* row = new QHBoxLayout(progress_);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(progressWords_);
-    row->addWidget(bar);
-    row->addWidget(stop_);
-    progress_->hide();
-    return progress_;
-}
-
-QWidget* ComparisonChooser::makeStopped() {
-    stopped_ = new QWidget;
-    stopped_->setObjectName(QStringLiteral("stopped"));
-    workItOut_ = new QPushButton(tr("&Work it out"));
-    workItOut_->setObjectName(QStringLiteral("workItOut"));
-    connect(workItOut_, &QPushButton::clicked, this, [this] {
+WorkStrip* ComparisonChooser::makeWork() {
+    work_ = new WorkStrip(tr("Working out the comparison"));
+    connect(work_, &WorkStrip::stopWanted, &model_, &HeadToHeadModel::stop);
+    connect(work_, &WorkStrip::goOnWanted, this, [this] {
         factor_->setFocus(Qt::OtherFocusReason);
         model_.workItOut();
     });
-    auto* row = new QHBoxLayout(stopped_);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(new QLabel(tr("Stopped: what is asked here is not worked out.")));
-    row->addWidget(workItOut_);
-    stopped_->hide();
-    return stopped_;
+    return work_;
 }
 
 void ComparisonChooser::connectFields() {
@@ -224,7 +177,6 @@ void ComparisonChooser::connectFields() {
     connectTyped(*horizon_, typingHorizon_, &ComparisonChooser::readHorizon);
     connectTyped(*margin_, typingMargin_, &ComparisonChooser::readMargin);
     connect(print_, &QPushButton::clicked, this, &ComparisonChooser::printWanted);
-    connect(&slow_, &QTimer::timeout, this, [this] { progress_->setVisible(model_.view().isWorking); });
     connect(&model_, &HeadToHeadModel::viewChanged, this, &ComparisonChooser::showView);
 }
 
@@ -268,17 +220,7 @@ void ComparisonChooser::showView() {
     horizonReason_->setText(view.horizon);
     print_->setEnabled(view.comparison != nullptr && !view.isWorking && !view.isStopped &&
                        view.comparison->arms.size() > 1);
-    showWork();
-}
-
-void ComparisonChooser::showWork() {
-    const HeadToHeadView& view = model_.view();
-    stopped_->setVisible(view.isStopped);
-    progressWords_->setText(view.isReading ? tr("Reading the records") : tr("Working it out"));
-    if (view.isWorking && !progress_->isVisibleTo(this) && !slow_.isActive()) slow_.start();
-    if (view.isWorking) return;
-    slow_.stop();
-    progress_->hide();
+    work_->showWork({.isWorking = view.isWorking, .isReading = view.isReading, .isStopped = view.isStopped});
 }
 
 void ComparisonChooser::fillChoices() {

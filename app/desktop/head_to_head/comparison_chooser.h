@@ -10,13 +10,13 @@ class QComboBox;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
-class QProgressBar;
 class QPushButton;
 
 namespace desktop {
 
 class FaultLabel;
 class HeadToHeadModel;
+class WorkStrip;
 
 class ComparisonChooser : public QWidget {
     Q_OBJECT
@@ -35,13 +35,11 @@ class ComparisonChooser : public QWidget {
     void setTabOrders();
     void connectFields();
     void connectTyped(QLineEdit& field, QTimer& typing, void (ComparisonChooser::*read)());
-    QWidget* makeProgress();
-    QWidget* makeStopped();
+    WorkStrip* makeWork();
     void addField(QGridLayout& grid, int column, const QString& caption, QWidget* field, QWidget* buddy);
     void readHorizon();
     void readMargin();
     void showView();
-    void showWork();
     void fillChoices();
 
     HeadToHeadModel& model_;
@@ -49,13 +47,8 @@ class ComparisonChooser : public QWidget {
     QLineEdit *horizon_{}, *margin_{};
     FaultLabel *horizonFault_{}, *marginFault_{};
     QLabel* horizonReason_{};
-    QWidget* progress_{};
-    QLabel* progressWords_{};
-    QPushButton* stop_{};
-    QWidget* stopped_{};
-    QPushButton* workItOut_{};
+    WorkStrip* work_{};
     QPushButton* print_{};
-    QTimer slow_{this};                    // progress is shown for what takes longer than a blink
     QTimer typingHorizon_, typingMargin_;  // a number is asked for when its last digit is typed
 };
 

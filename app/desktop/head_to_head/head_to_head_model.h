@@ -10,6 +10,7 @@
 
 #include "app/desktop/background/latest_answer.h"
 #include "app/desktop/background/read_beside.h"
+#include "app/desktop/widgets/choice_box.h"
 #include "core/comparison/comparison.h"
 
 namespace report {
@@ -19,12 +20,6 @@ struct Sheet;
 namespace desktop {
 
 class Workspace;
-
-template <class ThingId>
-struct Choice {
-    ThingId id;
-    QString name;
-};
 
 struct HeadToHeadView {
     std::vector<Choice<core::PlantId>> plants;  // those with batches, without "all plants"

@@ -24,6 +24,12 @@ void waitForHeadToHead(Album& album) {
     if (Page* page = album.front("headToHeadPage")) waitFor([page] { return page->sheet() != nullptr; });
 }
 
+void waitForWorth(Album& album) {
+    Page* page = album.front("worthItPage");
+    const auto* unpriced = page ? page->findChild<QWidget*>("worthEmptyPrices") : nullptr;
+    if (unpriced) waitFor([page, unpriced] { return unpriced->isVisible() || page->sheet() != nullptr; });
+}
+
 /// Of the first plant whose records are many enough to tell what went with rooting.
 void takeRecords(Album& album, Page& page) {
     auto* plants = page.findChild<QComboBox*>("plant");
@@ -78,6 +84,7 @@ void takePages(Album& album) {
     for (int number = 0; number < static_cast<int>(pages.size()); ++number) {
         window.showPage(number);
         waitForHeadToHead(album);
+        waitForWorth(album);
         album.take(pages[static_cast<std::size_t>(number)].name);
         takeHeadToHead(album);
         takeShelves(album);
@@ -85,6 +92,7 @@ void takePages(Album& album) {
         takeMixes(album);
         takeClimate(album);
         takeLosses(album);
+        takeWorth(album);
     }
     takeOneBatch(album);
     window.showPage(0);
@@ -101,6 +109,15 @@ void takeHeadToHead(Album& album) {
         all->setChecked(false);
     }
     takeDoses(album, *page);
+}
+
+void takeWorth(Album& album) {
+    Page* page = album.front("worthItPage");
+    if (!page || page->sheet() == nullptr) return;
+    album.takePart(*page, "worthScroll", "costPartsFigure", "worth_it_parts");
+    album.takePart(*page, "worthScroll", "strikePlaneFigure", "worth_it_turning");
+    album.takePart(*page, "worthScroll", "payOffFigure", "worth_it_paid");
+    album.takePart(*page, "worthScroll", "worthPlants", "worth_it_plants");
 }
 
 void takeOneBatch(Album& album) {

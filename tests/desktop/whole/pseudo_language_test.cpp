@@ -28,6 +28,7 @@ bool isSaidByCore(const whole::ShownText& shown) {
         "doseFigure2Words", "goesWithFigureWords", "horizonReason",      "roundFault",        "powerAnswer",
         "powerRestsOn",     "powerCurveView",      "trialHowFar",        "trialNext",         "trialNotShown",
         "trialAsks",        "mixCautions",         "mixRemarks",         "mixWorkings",       "mixTable",
+        "worthInWords",     "worthCautions",       "worthHorizon",       "missingSentence",   "batchCosts",
         "logbookPlace",     "loggerZone",          "cautionStrip",       "plantRead",         "plantFactsPlannedBy"};
     return std::ranges::any_of(shown.within, [](const QString& name) { return places.contains(name); });
 }
