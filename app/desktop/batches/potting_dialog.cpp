@@ -96,6 +96,7 @@ void PottingDialog::build() {
 void PottingDialog::tell() {
     const core::PottedTally before = core::pottedTallyOf(others_);
     const core::Date day = day_->date().value_or(potting_.countedOn);
+    if (rootedOn(day) == 0) return inWords_->setText(tr("None has rooted by then, so none can be potted on."));
     const int potted = before.potted + potted_->count().value_or(0);
     const int lost = before.lost + lost_->count().value_or(0);
     inWords_->setText(

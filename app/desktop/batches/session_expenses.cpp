@@ -20,6 +20,7 @@ namespace desktop {
 SessionExpenses::SessionExpenses(BatchPageModel& model, QWidget* parent)
     : QWidget(parent), model_(model), list_(new QListWidget), fault_(new FaultLabel) {
     list_->setObjectName(QStringLiteral("sessionExpenses"));
+    list_->setAccessibleName(tr("Expenses of this session"));
     list_->setTabKeyNavigation(false);
     list_->setMinimumHeight(fontMetrics().height() * 4);
     list_->setMaximumHeight(fontMetrics().height() * 7);

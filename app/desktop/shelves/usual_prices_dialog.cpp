@@ -76,12 +76,15 @@ QLayout* UsualPricesDialog::makeFrom() {
     auto* label = new QLabel(tr("&From"));
     label->setBuddy(from_->line());
     auto* row = new QHBoxLayout;
+    QLabel* hint = quietLabelSaying(context_.workspace.batchLines().empty()
+                                        ? tr("the first day on which they hold")
+                                        : tr("the day of your first batch, so that all of them have their costs"));
+    hint->setAlignment(Qt::AlignVCenter | Qt::AlignLeading);
+    hint->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    label->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
     row->addWidget(label);
     row->addWidget(from_);
-    row->addWidget(quietLabelSaying(context_.workspace.batchLines().empty()
-                                        ? tr("the first day on which they hold")
-                                        : tr("the day of your first batch, so that all of them have their costs")),
-                   1);
+    row->addWidget(hint, 1);
     return row;
 }
 
@@ -164,6 +167,9 @@ void UsualPricesDialog::addLine(QGridLayout& grid, const UsualThing& thing) {
         line.owner = new QComboBox;
         line.owner->setObjectName(QStringLiteral("usual%1Owner").arg(lines_.size()));
         for (const PriceOwner& owner : owners_) line.owner->addItem(owner.text);
+        // In large type the boxes give way, so that nothing is to be scrolled sideways.
+        line.owner->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        line.owner->setMinimumContentsLength(12);
         line.owner->setAccessibleName(tr("%1: whose", "air pump").arg(what));
         line.owner->setAccessibleDescription(line.owner->accessibleName());
         line.owner->installEventFilter(this);
@@ -217,19 +223,13 @@ std::optional<std::vector<core::Price>> UsualPricesDialog::read() {
         if (!faults.empty() && firstFault == nullptr) firstFault = line.figures.front();
     }
     if (firstFault != nullptr) {
-        comeTo(firstFault);
+        firstFault->setFocus(Qt::TabFocusReason);
         return {};
     }
     if (!prices.empty()) return prices;
     rest_->setFault(tr("Nothing is filled in yet; at least one row is needed."));
-    comeTo(lines_.front().figures.front());
+    lines_.front().figures.front()->setFocus(Qt::TabFocusReason);
     return {};
-}
-
-/// Tab brings a field into sight by itself, nothing else does.
-void UsualPricesDialog::comeTo(QWidget* field) {
-    field->setFocus(Qt::TabFocusReason);
-    if (field != from_->line()) table_->ensureWidgetVisible(field);
 }
 
 void UsualPricesDialog::keep() {
@@ -261,7 +261,7 @@ void UsualPricesDialog::goOnFrom(const QObject* field) {
     bool isPassed = field == from_->line();
     for (const Line& line : lines_) {
         for (QLineEdit* figure : line.figures) {
-            if (isPassed) return comeTo(figure);
+            if (isPassed) return figure->setFocus(Qt::TabFocusReason);
             isPassed = figure == field;
         }
         isPassed = isPassed || (line.owner != nullptr && line.owner == field);
@@ -270,6 +270,9 @@ void UsualPricesDialog::goOnFrom(const QObject* field) {
 }
 
 bool UsualPricesDialog::eventFilter(QObject* watched, QEvent* event) {
+    // Only Tab within the table brings a field into sight by itself.
+    if (event->type() == QEvent::FocusIn && watched != from_->line())
+        table_->ensureWidgetVisible(static_cast<QWidget*>(watched));
     if (event->type() != QEvent::KeyPress) return QDialog::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->key() != Qt::Key_Return && key->key() != Qt::Key_Enter) return QDialog::eventFilter(watched, event);

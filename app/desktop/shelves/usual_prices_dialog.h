@@ -53,7 +53,6 @@ class UsualPricesDialog : public QDialog {
     void keep();
     void showFilled();
     void goOnFrom(const QObject* field);
-    void comeTo(QWidget* field);
 
     PageContext context_;
     std::vector<PriceOwner> owners_;

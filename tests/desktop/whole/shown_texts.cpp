@@ -194,6 +194,10 @@ QStringList namesIn(const core::Records& records) {
     QStringList names;
     const auto add = [&](const std::string& name) { names << QString::fromStdString(name); };
     addOfShelves(records.shelves, add);
+    for (const core::Price& price : records.shelves.prices) add(price.what), add(price.note);
+    for (const core::Lot& lot : records.shelves.lots) add(lot.name), add(lot.note);
+    for (const core::Expense& expense : records.expenses) add(expense.what);
+    for (const core::Potting& potting : records.pottings) add(potting.note);
     for (const core::Session& session : records.sessions) add(session.note);
     for (const core::BatchRecord& record : records.batches) add(record.batch.note);
     for (const core::PhotoRecord& record : records.photos) add(record.photo.caption);
