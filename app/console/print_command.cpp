@@ -15,6 +15,7 @@
 #include "app/report/logbook_costs.h"
 #include "app/report/map_sheet.h"
 #include "app/report/pdf.h"
+#include "app/report/season_review_sheet.h"
 #include "app/report/session_sheet.h"
 #include "app/report/sheet.h"
 #include "core/comparison/batch_summary.h"
@@ -39,7 +40,7 @@ std::string PrintCommand::name() const {
 std::string PrintCommand::summary() const {
     return tr(
         "a batch's summary, a check sheet, a session sheet, a map of positions, a trial's report or its "
-        "map, or a lid to drill, as PDF");
+        "map, a season's review, or a lid to drill, as PDF");
 }
 
 void PrintCommand::declare(Options& options) {
@@ -50,6 +51,7 @@ void PrintCommand::declare(Options& options) {
     options.option("--map", "WHERE", tr("what stands at each position: a station's name or a batch's code"), map_);
     options.option("--trial", "NAME", tr("how a trial was planned, how far it is, what came of it"), trial_);
     options.option("--trial-map", "NAME", tr("which cutting of a trial goes where, for the bench"), trialMap_);
+    seasonOptions_.declare(options);
     drilling_.declare(options);
     options.neededOption("--to", "FILE.pdf", tr("the file to write; an older one is replaced"), to_);
     options.option("--paper", "A4|Letter", tr("(as the logbook says)"), paper_);
@@ -61,6 +63,7 @@ int PrintCommand::run(const Surroundings& surroundings, std::ostream& out, std::
     requirePdfName(*to_);
     if (paper_ && *paper_ != "A4" && *paper_ != "Letter")
         throw WrongArgument(filled(tr("--paper is %1; A4 or Letter is allowed."), {shown(*paper_)}));
+    const std::optional<core::ReviewQuestion> season = seasonOptions_.read();
     const std::optional<core::Date> day =
         session_ ? std::optional(dateFrom("--session", *session_)) : std::optional<core::Date>();
     if (std::optional<report::DrillingTemplate> drilling = drilling_.read())
@@ -68,6 +71,7 @@ int PrintCommand::run(const Surroundings& surroundings, std::ostream& out, std::
     if (file_.empty()) throw WrongArgument(tr("LOG is missing."));
     const db::Logbook logbook = openToRead(file_, surroundings);
     const PaintingApplication application;
+    if (season) return printSeason(*season, logbook, surroundings, out);
     const std::optional<report::Sheet> sheet = code_    ? batchSheet(logbook, surroundings, err)
                                                : day    ? sessionSheet(logbook, *day, surroundings, err)
                                                : map_   ? mapSheet(logbook, surroundings, err)
@@ -85,11 +89,11 @@ int PrintCommand::run(const Surroundings& surroundings, std::ostream& out, std::
 
 void PrintCommand::requireOneThing() const {
     const int things = (code_ ? 1 : 0) + (session_ ? 1 : 0) + (isRound_ ? 1 : 0) + (map_ ? 1 : 0) + (trial_ ? 1 : 0) +
-                       (trialMap_ ? 1 : 0) + (drilling_.isWanted() ? 1 : 0);
+                       (trialMap_ ? 1 : 0) + (seasonOptions_.isWanted() ? 1 : 0) + (drilling_.isWanted() ? 1 : 0);
     if (things != 1)
         throw WrongArgument(
-            tr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME, --trial-map NAME and --template "
-               "one is needed, and no more than one."));
+            tr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME, --trial-map NAME, --season YEAR "
+               "(or --from DATE --until DATE) and --template one is needed, and no more than one."));
 }
 
 int PrintCommand::printTemplate(report::DrillingTemplate drilling, const Surroundings& surroundings,
@@ -122,6 +126,23 @@ int PrintCommand::printTemplate(report::DrillingTemplate drilling, const Surroun
                    tr("Printed the drilling template to %1: %2, pages: %3. Print them at 100 %."),
                    {*to_, report::holesText(drilling.lid, layout, drilling.unit).toStdString(), std::to_string(pages)})
             << '\n';
+    return Done;
+}
+
+int PrintCommand::printSeason(const core::ReviewQuestion& season, const db::Logbook& logbook,
+                              const Surroundings& surroundings, std::ostream& out) const {
+    const core::SeasonReview review = seasonReviewOf(season, logbook, surroundings);
+    const core::Shelves shelves = logbook.shelves();
+    const report::Sheet sheet = report::seasonReviewSheet(review, shelves, momentFrom(surroundings.clock));
+    const report::Paper paper = report::paperFrom(QString::fromStdString(paper_.value_or(shelves.facts.paper)));
+    report::writePdf(sheet, QString::fromStdString(*to_), paper);
+    if (!isJson_) {
+        out << filled(tr("Printed %1 to %2."), {sheet.title.toStdString(), *to_}) << '\n' << review.inWords << '\n';
+        return Done;
+    }
+    Json json = {{"file", *to_}, {"pages", report::pageCount(sheet, paper)}};
+    json["review"] = jsonOf(review);
+    print(json, out);
     return Done;
 }
 

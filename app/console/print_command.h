@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 // strikebook-cli print LOG --to FILE.pdf with --batch CODE, --round, --session DATE, --map WHERE or --trial NAME: a summary, a check sheet, a
-// session sheet, a map of positions, a trial's report. And print --template, which needs no logbook: a lid to drill.
+// session sheet, a map of positions, a trial's report; with --season YEAR a season's review. And print --template, which needs no logbook: a
+// lid to drill.
 #pragma once
 
 #include <optional>
 
 #include "app/console/command.h"
 #include "app/console/drilling_options.h"
+#include "app/console/season_options.h"
 #include "app/report/sheet.h"
 #include "core/units/days.h"
 #include "db/logbook.h"
@@ -31,6 +33,8 @@ class PrintCommand : public Command {
                                                         std::ostream& err) const;
     [[nodiscard]] int printTemplate(report::DrillingTemplate drilling, const Surroundings& surroundings,
                                     std::ostream& out) const;
+    [[nodiscard]] int printSeason(const core::ReviewQuestion& season, const db::Logbook& logbook,
+                                  const Surroundings& surroundings, std::ostream& out) const;
     void requireOneThing() const;
     void say(const report::Sheet& sheet, std::ostream& out) const;
 
@@ -41,6 +45,7 @@ class PrintCommand : public Command {
     std::optional<std::string> map_;
     std::optional<std::string> trial_;
     std::optional<std::string> trialMap_;
+    SeasonOptions seasonOptions_;
     DrillingOptions drilling_;
     std::optional<std::string> to_;
     std::optional<std::string> paper_;

@@ -1,13 +1,21 @@
 // SPDX-License-Identifier: MIT
-// What was learned in the span: trials that were decided in it, methods that did better by more than luck, batches out of the ordinary.
+// What was learned in the span: trials that were decided in it, methods that did better by more than luck, turning points, batches out of the
+// ordinary.
 #include <algorithm>
+#include <map>
 #include <unordered_set>
 
+#include "core/comparison/english.h"
+#include "core/comparison/spread.h"
+#include "core/comparison/turning_point.h"
 #include "core/review/review_parts.h"
 #include "core/trial/trial_progress.h"
 
 namespace core {
 namespace {
+
+/// With fewer, one odd batch at the end would pass for a turn.
+constexpr std::size_t fewestForATurn = 6;
 
 std::vector<BatchLine> linesOf(const Trial& trial, const ReviewRecords& records) {
     std::vector<BatchLine> lines;
@@ -40,11 +48,36 @@ void addClearDifferences(const SeasonReview& review, std::vector<Lesson>& lesson
                 lessons.push_back({.kind = LessonKind::ClearDifference, .about = plant.name, .inWords = pair.inWords});
 }
 
+std::string methodInWords(MethodId method, const Shelves& shelves) {
+    const Method* known = find(shelves.methods, method);
+    return known != nullptr ? nameInWords(Factor::Method, known->name) : "no method";
+}
+
+/// Over all the batches of a plant by a method, those of earlier seasons too: a turn is seen against what went before.
+void addTurningPoints(const PlantInReview& plant, ReviewWork& work, std::vector<Lesson>& lessons) {
+    std::map<MethodId, std::vector<Course>> ofMethod;
+    for (const BatchRecord* record : work.ofPlant[plant.plant])
+        if (work.isInRates(*record))
+            ofMethod[record->batch.method].push_back(courseOf(*record, plant.horizonDay, work.records.today));
+    const double level = work.records.shelves.facts.level;
+    for (const auto& [method, courses] : ofMethod) {
+        if (work.isStopped()) return;
+        if (courses.size() < fewestForATurn) continue;
+        const auto turn = turningPointOf(
+            courses, pooledSpreadOfOthers(work.records.batches, plant.plant, method, plant.horizonDay, level), level);
+        if (!turn || !turn->isCalled() || !work.isInSpan(turn->likeliest.stuckOn)) continue;
+        lessons.push_back({.kind = LessonKind::TurningPoint,
+                           .about = plant.name + ", " + methodInWords(method, work.records.shelves),
+                           .inWords = turn->inWords});
+    }
+}
+
 }  // namespace
 
 void addLessons(ReviewWork& work, SeasonReview& review) {
     addTrials(work, review.lessons);
     addClearDifferences(review, review.lessons);
+    for (const PlantInReview& plant : review.plants) addTurningPoints(plant, work, review.lessons);
 }
 
 void addUnusualBatches(ReviewWork& work, SeasonReview& review) {

@@ -32,8 +32,8 @@ TEST(PrintCommand, SaysWhatIsWrong) {
     const std::string log = folder / "bench.strikebook", pdf = folder / "batch.pdf";
     ASSERT_EQ(run({"create", log}).status, 0);
     EXPECT_THAT(run({"print", log, "--to", pdf}).err,
-                HasSubstr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME, --trial-map NAME and "
-                          "--template one is needed"));
+                HasSubstr("Of --batch CODE, --round, --session DATE, --map WHERE, --trial NAME, --trial-map NAME, "
+                          "--season YEAR (or --from DATE --until DATE) and --template one is needed"));
     EXPECT_THAT(run({"print", "--round", "--to", pdf}).err, HasSubstr("LOG is missing"));
     EXPECT_EQ(run({"print", log, "--round", "--template", "--to", pdf}).status, 2);
     EXPECT_THAT(run({"print", log, "--batch", "B1"}).err, HasSubstr("--to FILE.pdf is missing"));
@@ -42,6 +42,44 @@ TEST(PrintCommand, SaysWhatIsWrong) {
     const support::Ran none = run({"print", log, "--batch", "B1", "--to", pdf});
     EXPECT_EQ(none.status, 1);
     EXPECT_THAT(none.err, HasSubstr("There is no batch \"B1\""));
+    EXPECT_FALSE(std::filesystem::exists(pdf));
+}
+
+TEST(PrintSeason, OfAYearOrOfAnySpan) {
+    const support::TemporaryFolder folder;
+    const std::string log = folder / "demo.strikebook", pdf = folder / "season.pdf";
+    ASSERT_EQ(run({"demo", log, "--batches", "30"}).status, 0);
+    const support::Ran year = run({"print", log, "--season", "2026", "--to", pdf, "--json"});
+    EXPECT_EQ(year.status, 0) << year.err;
+    EXPECT_TRUE(folder.read("season.pdf").starts_with("%PDF-"));
+    for (const char* key : {"\"pages\"", "\"from\": \"2026-01-01\"", "\"until\": \"2026-12-31\"", "\"stuck\"",
+                            "\"how_sure\"", "\"with_spread\"", "\"try_next\""})
+        EXPECT_THAT(year.out, HasSubstr(key));
+    const support::Ran span = run({"print", log, "--from", "2025-01-01", "--until", "2026-12-31", "--to", pdf});
+    EXPECT_EQ(span.status, 0) << span.err;
+    EXPECT_THAT(span.out, HasSubstr("Printed Season review: "));
+    EXPECT_THAT(span.out, HasSubstr("cuttings stuck in"));
+    const support::Ran empty = run({"print", log, "--season", "1999", "--to", pdf});
+    EXPECT_EQ(empty.status, 0) << empty.err;
+    EXPECT_THAT(empty.out, HasSubstr("Nothing was stuck in this span"));
+}
+
+TEST(PrintSeason, SaysWhatIsWrongWithASpan) {
+    const support::TemporaryFolder folder;
+    const std::string log = folder / "bench.strikebook", pdf = folder / "season.pdf";
+    ASSERT_EQ(run({"create", log}).status, 0);
+    const auto said = [&](std::vector<std::string> span) {
+        std::vector<std::string> words{"print", log, "--to", pdf};
+        words.insert(words.end(), span.begin(), span.end());
+        const support::Ran ran = run(words);
+        EXPECT_EQ(ran.status, 2);
+        return ran.err;
+    };
+    EXPECT_THAT(said({"--season", "last"}), HasSubstr("--season is \"last\""));
+    EXPECT_THAT(said({"--season", "2026", "--from", "2026-01-01"}), HasSubstr("no more than one"));
+    EXPECT_THAT(said({"--from", "2026-01-01"}), HasSubstr("needed both"));
+    EXPECT_THAT(said({"--from", "2026-02-01", "--until", "2026-01-31"}), HasSubstr("--until is \"2026-01-31\""));
+    EXPECT_THAT(said({"--season", "2026", "--round"}), HasSubstr("no more than one"));
     EXPECT_FALSE(std::filesystem::exists(pdf));
 }
 
