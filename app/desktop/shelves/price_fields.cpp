@@ -44,7 +44,7 @@ QString hintFor(core::PriceKind kind) {
             return FormWords::tr("Medium, hormone, nutrient, labels: what a pack costs and for how many it does.");
         case core::PriceKind::Electricity:
             return FormWords::tr(
-                "What draws power. The tariff, which is a price of its own, makes money of it. Share: how much of "
+                "What draws power. The tariff, which is a price of its own, makes money of it. Runs: how much of "
                 "these "
                 "hours it really runs, such as a heater on a thermostat.");
         case core::PriceKind::Tariff:
