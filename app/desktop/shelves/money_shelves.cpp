@@ -41,7 +41,7 @@ std::vector<ColumnOf<core::Price>> priceColumns() {
     return {words(MoneyWords::tr("What"),
                   [](const Price& price, const Shelves&) { return QString::fromStdString(price.what); }),
             words(MoneyWords::tr("Kind"), [](const Price& price, const Shelves&) { return priceKindText(price.kind); }),
-            words(MoneyWords::tr("Whose"), priceOwnerText),
+            words(MoneyWords::tr("Whose"), priceOwnerName),
             {MoneyWords::tr("Amount"), ShelfLook::Figure,
              [](const Price& price, const Shelves& shelves) {
                  const QString text = priceAmountText(price, shelves.facts.currency);
@@ -97,7 +97,7 @@ Shelf pricesShelf() {
             all[number].isRetired = isPast(core::lastDayOf(price, shelves.prices), today);
             all[number].state = all[number].isRetired ? MoneyWords::tr("past")
                                 : price.from > today  ? MoneyWords::tr("to come")
-                                                      : MoneyWords::tr("holds now");
+                                                      : QString();
         }
         // Within a kind by name, the newest first: sorting by a column keeps this order.
         std::ranges::stable_sort(all, [](const ShelfItem& one, const ShelfItem& other) {
@@ -113,6 +113,7 @@ Shelf pricesShelf() {
         "What things cost and how long they last, what is used up, what draws power, how long the work takes and what "
         "an hour is worth to you. Each holds from a day on, so that old batches keep the prices of their own days.");
     shelf.sortedBy = 1;
+    shelf.stretched = 0;
     shelf.form = priceForm;
     shelf.another = {.text = MoneyWords::tr("New price fro&m\u2026"),
                      .tip = MoneyWords::tr("Shift+Insert: all of it as it is, from today on; older batches keep the "

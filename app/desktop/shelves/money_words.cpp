@@ -65,7 +65,8 @@ QString workText(double minutes, core::PriceBasis basis) {
 QString powerText(const core::Price& price) {
     const QString watts = PriceWords::tr("%1 W, %2 h a day").arg(typedText(price.watts), typedText(price.hoursADay));
     if (price.duty == 1) return watts;
-    return PriceWords::tr("%1, %2 of them", "5 W, 24 h a day, 50 %").arg(watts, plot::shareText(price.duty));
+    return PriceWords::tr("%1 W, %2 of %3 h a day", "5 W, 50 % of 24 h a day")
+        .arg(typedText(price.watts), plot::shareText(price.duty), typedText(price.hoursADay));
 }
 
 template <class Thing, class ThingId>
@@ -116,9 +117,9 @@ QString priceKindText(core::PriceKind kind) {
         case core::PriceKind::WorkTime:
             return PriceWords::tr("minutes of work");
         case core::PriceKind::HourOfWork:
-            return PriceWords::tr("worth of an hour");
+            return PriceWords::tr("an hour of work");
         case core::PriceKind::DaySooner:
-            return PriceWords::tr("worth of a day sooner");
+            return PriceWords::tr("a day sooner");
     }
     return {};
 }
@@ -165,6 +166,15 @@ void PriceOwner::give(core::Price& price) const {
 
 bool PriceOwner::isOwnerOf(const core::Price& price) const {
     return price.method == method && price.station == station && price.medium == medium && price.treatment == treatment;
+}
+
+QString priceOwnerName(const core::Price& price, const core::Shelves& shelves) {
+    const QString plain = QStringLiteral("%1");
+    if (price.method.isSet()) return nameOfOwner(shelves.methods, price.method, plain);
+    if (price.station.isSet()) return nameOfOwner(shelves.stations, price.station, plain);
+    if (price.medium.isSet()) return nameOfOwner(shelves.media, price.medium, plain);
+    if (price.treatment.isSet()) return nameOfOwner(shelves.treatments, price.treatment, plain);
+    return priceOwnerText(price, shelves);
 }
 
 QString priceOwnerText(const core::Price& price, const core::Shelves& shelves) {

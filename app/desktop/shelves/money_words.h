@@ -27,6 +27,7 @@ struct PriceOwner {
     [[nodiscard]] bool isOwnerOf(const core::Price& price) const;
 };
 
+[[nodiscard]] QString priceOwnerName(const core::Price& price, const core::Shelves& shelves);  // "Tub north"
 [[nodiscard]] QString priceOwnerText(const core::Price& price, const core::Shelves& shelves);
 /// The whole bench, then methods, stations, media and treatments in use, and the one that has `price` now.
 [[nodiscard]] std::vector<PriceOwner> priceOwners(const core::Shelves& shelves, const core::Price& price = {});

@@ -91,7 +91,8 @@ struct Shelf {
     QString newText;  // "New plant"
     QString purpose;  // what the empty shelf says
     std::vector<ShelfColumn> columns;
-    int sortedBy{};  // the column, at first
+    int sortedBy{};                  // the column, at first
+    std::optional<int> stretched{};  // the column that takes what is left; nothing: the last of words
     std::function<std::vector<ShelfItem>(const core::Shelves&, core::Date today)> items;
     std::function<ShelfUses(const Workspace&)> uses;  // empty: batches don't name such things
     Edit retire{};                                    // empty: such things are not retired

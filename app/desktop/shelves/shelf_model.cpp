@@ -63,7 +63,7 @@ QString ShelfModel::textOf(const ShelfItem& item, int column) const {
         case LastDay:
             return use.lastDay ? plot::shortDateText(*use.lastDay) : QString();
         default:
-            if (!item.state.isEmpty()) return item.state;
+            if (!countsUses_ || !item.state.isEmpty()) return item.state;
             if (item.isRetired) return tr("retired");
             return use.batches > 0 ? tr("in use") : tr("no batches");
     }

@@ -101,6 +101,7 @@ QWidget* ShelfView::makeTable() {
 }
 
 int ShelfView::stretchedColumn() const {
+    if (shelf_.stretched) return *shelf_.stretched;
     const auto last = std::ranges::find_if(shelf_.columns.rbegin(), shelf_.columns.rend(),
                                            [](const ShelfColumn& column) { return column.look == ShelfLook::Words; });
     return last == shelf_.columns.rend() ? 0 : static_cast<int>(shelf_.columns.rend() - last) - 1;
@@ -119,12 +120,15 @@ std::vector<int> ShelfView::usualWidths() const {
         if (own < shelf_.columns.size())
             for (const ShelfItem& item : items)
                 text = std::max(text, fontMetrics().horizontalAdvance(item.cells[own].text.simplified()));
-        else if (own > shelf_.columns.size() || !shelf_.uses)  // the number of batches needs no more than its heading
+        else if (!shelf_.uses)
+            for (const ShelfItem& item : items) text = std::max(text, fontMetrics().horizontalAdvance(item.state));
+        else if (own > shelf_.columns.size())  // the number of batches needs no more than its heading
             text = std::max({text, fontMetrics().horizontalAdvance(plot::shortDateText(longDay)),
                              fontMetrics().horizontalAdvance(tr("no batches"))}) -
                    fontMetrics().height() / 2;
         // The one that takes what is left asks for little, so that the uses stay in sight.
-        if (column == stretchedColumn() && column > 0) text = std::min(text, fontMetrics().height() * 4);
+        if (column == stretchedColumn() && (column > 0 || shelf_.stretched))
+            text = std::min(text, fontMetrics().height() * 4);
         widths.push_back(std::min(text, most) + fontMetrics().height());
     }
     return widths;
