@@ -155,7 +155,7 @@ class LossByMonthFigure : public Figure {
         if (worst->count.lost == 0) return tr("Losses by month: nothing was lost in any");
         return losses_.months.size() == 1 ? tr("Lost in %1: %2", "month, share with counts")
                                                 .arg(monthText(worst->month), lossRateText(worst->count))
-                                          : tr("Most were lost in %1: %2", "month, share with counts")
+                                          : tr("The largest share was lost in %1: %2", "month, share with counts")
                                                 .arg(monthText(worst->month), lossRateText(worst->count));
     }
 

@@ -58,7 +58,7 @@ class LossByStationFigure : public Figure {
 
     QSizeF sizeInEms() const override {
         if (losses_.stations.empty()) return {54, 9};
-        return {54, std::clamp(11 + 1.9 * static_cast<double>(losses_.stations.size()), 13.0, 40.0)};
+        return {54, std::clamp(9.5 + 1.9 * static_cast<double>(losses_.stations.size()), 13.0, 40.0)};
     }
 
   private:

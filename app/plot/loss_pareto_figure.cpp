@@ -52,7 +52,7 @@ class LossParetoFigure : public Figure {
 
     QSizeF sizeInEms() const override {
         if (losses_.rows.empty()) return {54, 9};
-        return {54, std::clamp(10 + 1.9 * static_cast<double>(losses_.rows.size()), 13.0, 40.0)};
+        return {54, std::clamp(8 + 1.9 * static_cast<double>(losses_.rows.size()), 13.0, 40.0)};
     }
 
   private:

@@ -48,11 +48,11 @@ QString unusualText(const LossesAnswer& answer, double falseAlarmRate) {
     if (answer.unusual.empty())
         return LossesWords::tr(
                    "No batch of this time did so much worse than your earlier ones that luck alone would "
-                   "bring it in fewer than %1.")
+                   "bring it in fewer than %1 batches.")
             .arg(rate);
     return LossesWords::tr(
                "%1 did worse than your earlier ones of the same plant and method. So few, or fewer, come by "
-               "luck alone in fewer than %2 (the rate is set in Settings).")
+               "luck alone in fewer than %2 batches (the rate is set in Settings).")
         .arg(plot::batchesText(static_cast<int>(answer.unusual.size())), rate);
 }
 
@@ -114,15 +114,8 @@ QString kindText(core::SuspectKind kind) {
 QString sharedText(const core::Suspect& suspect) {
     const QString shared = LossesWords::tr("Shared by %1 with %2.", "batches, cuttings")
                                .arg(plot::batchesText(suspect.batches), plot::cuttingsText(suspect.cuttings));
-    const core::SharedFate& others = suspect.others;
-    if (others.batches == 0 || others.assessed == 0)
-        return shared + u' ' + LossesWords::tr("No other batch tells how those that share it did.");
-    return shared + u' ' +
-           LossesWords::tr("The other %1 rooted %2 of %3, where %4 were to be expected (usually %5 to %6).",
-                           "batches, rooted, assessed, expected, range")
-               .arg(plot::batchesText(others.batches), plot::countText(others.rooted), plot::countText(others.assessed),
-                    plot::decimalText(others.expected, 1), plot::decimalText(others.usualLow, 0),
-                    plot::decimalText(others.usualHigh, 0));
+    if (suspect.others.assessed > 0) return shared;
+    return shared + u' ' + LossesWords::tr("No other batch tells how those that share it did.");
 }
 
 QString againstText(const core::Suspects& suspects) {

@@ -28,7 +28,7 @@ namespace report {
 [[nodiscard]] QString goesWithText(const core::GoesWith& answer);
 
 [[nodiscard]] QString kindText(core::SuspectKind kind);
-/// How many batches and cuttings share it, and how the others of them did against what was foretold.
+/// How many batches and cuttings share it. How the others of them did is among what speaks for it or against it.
 [[nodiscard]] QString sharedText(const core::Suspect& suspect);
 /// The verdict about a batch against its past; empty where there is none.
 [[nodiscard]] QString againstText(const core::Suspects& suspects);

@@ -10,10 +10,10 @@ namespace {
 using support::run;
 using testing::HasSubstr;
 
-/// The demo, whose records are invented, on 2026-06-30.
+/// A demo of 300 batches, whose records are invented, on 2026-06-30.
 class LossesOnTheCommandLine : public testing::Test {
   protected:
-    void SetUp() override { ASSERT_EQ(run({"demo", log_}).status, 0); }
+    void SetUp() override { ASSERT_EQ(run({"demo", log_, "--batches", "300"}).status, 0); }
 
     [[nodiscard]] nlohmann::json losses(std::vector<std::string> more = {}) const {
         std::vector<std::string> words{"losses", log_, "--json"};

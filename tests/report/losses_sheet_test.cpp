@@ -72,10 +72,10 @@ std::string suspectsText(const core::Suspects& found) {
 TEST(LossesSheet, SaysWhatIsOutOfTheOrdinaryAndWhatWasLostToWhat) {
     const std::string text = sheetText(answer());
     for (const char* words : {"this season (2026); all plants; all methods", "B260047K", "3 of 24 by day 28", "15.2",
-                              "1 in 240", "Lost to what, when and where", "cause number 1", "January 2026", "Bench 1",
-                              "What went with rooting", "not an experiment", "How this was worked out"})
+                              "1 in 240", "LOST TO WHAT, WHEN AND WHERE", "cause number 1", "January 2026", "Bench 1",
+                              "WHAT WENT WITH ROOTING", "HOW THIS WAS WORKED OUT"})
         EXPECT_THAT(text, HasSubstr(words));
-    EXPECT_THAT(text, Not(HasSubstr("Batch by batch"))) << "no chart was chosen";
+    EXPECT_THAT(text, Not(HasSubstr("BATCH BY BATCH"))) << "no chart was chosen";
 }
 
 TEST(LossesSheet, SaysSoWhereNothingWasLostAndNothingIsOutOfTheOrdinary) {
@@ -84,7 +84,7 @@ TEST(LossesSheet, SaysSoWhereNothingWasLostAndNothingIsOutOfTheOrdinary) {
     const std::string text = sheetText(quiet);
     EXPECT_THAT(text, HasSubstr("Nothing was found lost."));
     EXPECT_THAT(text, HasSubstr("No batch of this time did so much worse"));
-    EXPECT_THAT(text, Not(HasSubstr("Lost to what")));
+    EXPECT_THAT(text, Not(HasSubstr("LOST TO WHAT")));
 }
 
 TEST(LossesWords, CountWhatIsCovered) {
@@ -95,7 +95,7 @@ TEST(LossesWords, CountWhatIsCovered) {
 }
 
 TEST(LossesWords, SayWhatATimeCoversAndWhatWasNotLookedAt) {
-    core::GoesWith answer = examples::goesWith(2);
+    core::GoesWith answer = examples::goesWith(4);
     answer.leftOut = {"solution EC: on record of 6 of 48 batches"};
     const std::string words = report::goesWithText(answer).toStdString();
     EXPECT_THAT(words, HasSubstr("can't be told from the rest"));
@@ -106,17 +106,17 @@ TEST(SuspectsSheet, GivesEachSuspectInFullWithTheWarning) {
     const std::string text = suspectsText(suspects(2));
     for (const char* words :
          {"What may have gone wrong: B260047K", "Hebe albicans", "First suspect: cold solution.",
-          "Records are not an experiment.", "1. suspect number 1 (condition)", "about 8 to 1",
-          "The other 4 batches rooted 20 of 96, where 61.5 were to be expected (usually 50 to 72).", "For it: Four",
-          "Change next time: Warm the solution.", "Write down next time", "The temperature of the solution."})
+          "Records are not an experiment.", "1. SUSPECT NUMBER 1 (CONDITION)", "about 8 to 1",
+          "Shared by 5 batches with 120 cuttings.", "For it: Four", "Change next time: Warm the solution.",
+          "WRITE DOWN NEXT TIME", "The temperature of the solution."})
         EXPECT_THAT(text, HasSubstr(words));
     EXPECT_THAT(text, Not(HasSubstr("Against it:"))) << "nothing on record does";
 }
 
 TEST(SuspectsSheet, PutsTheUnlikelyOnesIntoOneLine) {
     const std::string text = suspectsText(suspects(14));
-    EXPECT_THAT(text, HasSubstr("12. suspect number 12"));
-    EXPECT_THAT(text, Not(HasSubstr("13. suspect number 13")));
+    EXPECT_THAT(text, HasSubstr("12. SUSPECT NUMBER 12"));
+    EXPECT_THAT(text, Not(HasSubstr("13. SUSPECT NUMBER 13")));
     EXPECT_THAT(text, HasSubstr("Looked at as well, and less likely: suspect number 13; suspect number 14."));
 }
 

@@ -43,7 +43,7 @@ SuspectsDialog::SuspectsDialog(core::BatchId batch, const PageContext& context, 
     layout->addWidget(nextTime_);
     layout->addWidget(makeButtons());
     connect(model_, &SuspectsModel::viewChanged, this, &SuspectsDialog::showView);
-    resize(fontMetrics().height() * 56, fontMetrics().height() * 38);
+    resize(fontMetrics().height() * 70, fontMetrics().height() * 45);
     model_->ask();
     list_->setFocus();
 }
@@ -53,6 +53,7 @@ QWidget* SuspectsDialog::makeSuspects() {
     list_->setObjectName(QStringLiteral("suspectList"));
     list_->setAccessibleName(tr("Suspects, likeliest first"));
     list_->setWordWrap(true);
+    list_->setSpacing(fontMetrics().height() / 8);
     list_->setAlternatingRowColors(true);
     connect(list_, &QListWidget::currentRowChanged, this, &SuspectsDialog::showChosen);
     auto* caption = new QLabel(tr("&Suspects, likeliest first"));
@@ -121,6 +122,13 @@ void SuspectsDialog::showView() {
     showList();
 }
 
+/// The name, with its kind where it doesn't say so itself, and the odds below it.
+QString SuspectsDialog::textOf(const core::Suspect& suspect) {
+    const QString name = QString::fromStdString(suspect.name), kind = report::kindText(suspect.kind);
+    const QString called = name.startsWith(kind) ? name : tr("%1 (%2)", "suspect, its kind").arg(name, kind);
+    return tr("%1\n%2", "suspect, odds in words").arg(called, QString::fromStdString(suspect.oddsInWords));
+}
+
 void SuspectsDialog::showList() {
     const QListWidgetItem* before = list_->currentItem();
     const QString name = before == nullptr ? QString() : before->data(Qt::UserRole).toString();
@@ -130,9 +138,7 @@ void SuspectsDialog::showList() {
     int row = 0;
     for (std::size_t i = 0; found != nullptr && i < found->suspects.size(); ++i) {
         const core::Suspect& suspect = found->suspects[i];
-        auto* item = new QListWidgetItem(tr("%1\n%2, %3", "suspect, kind, odds in words")
-                                             .arg(QString::fromStdString(suspect.name), report::kindText(suspect.kind),
-                                                  QString::fromStdString(suspect.oddsInWords)));
+        auto* item = new QListWidgetItem(textOf(suspect));
         item->setData(Qt::UserRole, QString::fromStdString(suspect.name));
         list_->addItem(item);
         if (item->data(Qt::UserRole).toString() == name) row = static_cast<int>(i);

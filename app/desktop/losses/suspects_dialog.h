@@ -34,6 +34,7 @@ class SuspectsDialog : public QDialog {
     QWidget* makeSuspects();
     QWidget* makeButtons();
     QPushButton* addButton(const QString& name, const QString& text, void (SuspectsDialog::*act)());
+    [[nodiscard]] static QString textOf(const core::Suspect& suspect);
     void showView();
     void showList();
     void showChosen();

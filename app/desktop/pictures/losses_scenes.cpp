@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-// Losses over all records, and what may have gone wrong with the batch that is most out of the ordinary.
-#include <QAbstractItemView>
+// Losses over all records, and what may have gone wrong with the batch that lost most.
 #include <QComboBox>
 #include <QListWidget>
+#include <algorithm>
 
+#include "app/desktop/losses/suspects_dialog.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/page.h"
 #include "app/desktop/pictures/album.h"
@@ -11,6 +12,7 @@
 #include "app/desktop/pictures/scenes.h"
 #include "app/desktop/trials/trial_dialog.h"
 #include "app/desktop/trials/trial_power_panel.h"
+#include "app/desktop/workspace.h"
 
 namespace desktop {
 
@@ -31,10 +33,16 @@ Page* lossesOverAll(MainWindow& window) {
     return waitFor([page] { return page->sheet() != nullptr; }) ? page : nullptr;
 }
 
+/// The batch that lost most.
+core::BatchId saddestBatch(const Workspace& workspace) {
+    const std::vector<core::BatchLine>& lines = workspace.batchLines();
+    const auto most = std::ranges::max_element(lines, {}, [](const core::BatchLine& line) { return line.tally.lost; });
+    return most == lines.end() ? core::BatchId{} : most->batch.id;
+}
+
 QDialog* openSuspects(MainWindow& window) {
-    Page* page = lossesOverAll(window);
-    if (!page) return nullptr;
-    QDialog* dialog = broughtBy([page] { press(*page, "unusualSuspects"); });
+    const PageContext& context = window.parts().context;
+    QDialog* dialog = broughtBy([&] { showSuspects(saddestBatch(context.workspace), context, &window); });
     auto* list = dialog ? dialog->findChild<QListWidget*>("suspectList") : nullptr;
     return list && waitFor([list] { return list->count() > 0; }) ? dialog : nullptr;
 }

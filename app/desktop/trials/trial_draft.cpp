@@ -151,7 +151,7 @@ TrialDraft draftOf(const core::TrialProposal& proposal, const core::Shelves& she
     if (trial.factor == core::Factor::Method && !std::ranges::all_of(trial.arms, hasStation))
         trial.isCrossedOver = draft.layout.stations.size() >= trial.arms.size();
     if (trial.blockedBy == core::BlockedBy::Session || trial.isCrossedOver)
-        draft.layout.sessions = static_cast<int>(trial.arms.size());
+        draft.layout.sessions = 2 * static_cast<int>(trial.arms.size());  // fewer batches give no verdict
     trial.perArm = perArmFor(trial, draft.layout);
     return draft;
 }
