@@ -17,6 +17,7 @@
 #include "app/desktop/names/mnemonic.h"
 #include "app/desktop/printing/print_preview.h"
 #include "app/desktop/printing/printed_at.h"
+#include "app/desktop/review/season_review_dialog.h"
 #include "app/desktop/settings/settings_dialog.h"
 #include "app/desktop/workspace.h"
 #include "app/report/caution_words.h"
@@ -59,6 +60,7 @@ void MainMenus::addLogbook() {
     needsLogbook_ << add(menu, "fileBackUp", tr("&Back up now"), {}, [&] { commands.backUpNow(); });
     needsWriting_ << add(menu, "fileRestore", tr("Res&tore a backup…"), {}, [&] { commands.chooseBackup(); });
     menu->addSeparator();
+    needsLogbook_ << add(menu, "fileSeasonReview", tr("Season re&view…"), {}, [this] { showSeasonReview(); });
     print_ = add(menu, "filePrint", tr("&Print…"), "Ctrl+P", [this] { window_.printPage(); });
     menu->addSeparator();
     needsLogbook_ << add(menu, "fileClose", tr("&Close logbook"), "Ctrl+W", [&] { commands.closeLogbook(); });
@@ -151,6 +153,13 @@ void MainMenus::showCautionSheet() {
     auto sheet = std::make_shared<const report::Sheet>(
         report::cautionSheet(context.workspace.shelves().facts, printedAt(context.workspace)));
     showPrintPreview(sheet, sheet->title, context, &window_);
+}
+
+void MainMenus::showSeasonReview() {
+    auto* dialog = new SeasonReviewDialog(window_.parts().context, &window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &SeasonReviewDialog::said, &window_, &MainWindow::say);
+    dialog->open();
 }
 
 void MainMenus::fillRecent() {

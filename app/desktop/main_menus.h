@@ -29,6 +29,7 @@ class MainMenus : public QObject {
     void addLooks(QMenu* view);
     void addHelp();
     void showCautionSheet();
+    void showSeasonReview();
     void fillRecent();
     void refresh();
 

@@ -135,7 +135,7 @@ class SeasonReviewMaker {
     }
 
     void addLosses() {
-        constexpr double perRow = 7, around = 28, most = 85;  // millimetres
+        constexpr double perRow = 6.5, around = 25, most = 80;  // millimetres
         heading(tr("Lost by cause"));
         say(QString::fromStdString(review_.losses.inWords));
         if (review_.losses.rows.empty()) return;

@@ -85,11 +85,11 @@ Table reviewMonthsTable(const core::SeasonReview& review) {
 QString howSureText(core::HowSure sure) {
     switch (sure) {
         case core::HowSure::NothingKnown:
-            return ReviewWords::tr("too few are known");
+            return ReviewWords::tr("too few known");
         case core::HowSure::OneMethodOnly:
-            return ReviewWords::tr("one method only");
+            return ReviewWords::tr("one method");
         case core::HowSure::CannotTell:
-            return ReviewWords::tr("can't be told yet");
+            return ReviewWords::tr("not told yet");
         case core::HowSure::BetterThanSome:
             return ReviewWords::tr("better than some");
         case core::HowSure::BetterThanAll:
@@ -106,7 +106,9 @@ Table bestMethodsTable(const std::vector<core::PlantInReview>& plants, std::size
     table.aligned.back() = Align::Left;
     table.plantColumn = 0;
     table.breaksPlantNames = true;
-    table.wholeColumns = {1, 6};
+    table.wholeColumns = {1};
+    table.restColumn = 6;
+    table.mostCellLines = 2;
     for (const core::PlantInReview& plant : plants)
         if (table.rows.size() < most) table.rows.push_back(bestCells(plant));
     return table;

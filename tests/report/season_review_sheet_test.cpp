@@ -109,7 +109,7 @@ TEST(SeasonReviewSheet, OfFewBatchesSaysWhatIsMissing) {
     const std::string text = seasonText(sheetOfSeason(few));
     EXPECT_THAT(text, HasSubstr("No trial was decided in this span"));
     EXPECT_THAT(text, HasSubstr("No price and no expense is on record"));
-    EXPECT_THAT(text, HasSubstr("one method only"));
+    EXPECT_THAT(text, HasSubstr("one method"));
     EXPECT_THAT(text, HasSubstr("Stuck in 1 session: 2 batches of 1 plant."));
 }
 

@@ -12,6 +12,8 @@
 #include "app/desktop/logbook/restore_dialog.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/pictures/dialog_scene.h"
+#include "app/desktop/printing/print_preview.h"
+#include "app/desktop/review/season_review_dialog.h"
 #include "app/desktop/workspace.h"
 #include "core/units/days.h"
 #include "db/exchange/export_folder.h"
@@ -91,13 +93,29 @@ QDialog* openRestore(MainWindow& window) {
     return dialog;
 }
 
+SeasonReviewDialog* openSeasonReview(MainWindow& window) {
+    auto* dialog = new SeasonReviewDialog(window.parts().context, &window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+    return dialog;
+}
+
+QDialog* openSeasonReviewPages(MainWindow& window) {
+    SeasonReviewDialog* dialog = openSeasonReview(window);
+    press(*dialog, "showReview");
+    waitFor([dialog] { return !dialog->isWorking(); });
+    return dialog->findChild<PrintPreview*>();
+}
+
 }  // namespace
 
 std::vector<DialogScene> fileScenes() {
     return {{"new_logbook", openNewLogbook},
             {"import", [](MainWindow& window) { return openImport(window, false); }},
             {"import_faults", [](MainWindow& window) { return openImport(window, true); }},
-            {"restore", openRestore}};
+            {"restore", openRestore},
+            {"season_review", [](MainWindow& window) -> QDialog* { return openSeasonReview(window); }},
+            {"season_review_pages", openSeasonReviewPages}};
 }
 
 }  // namespace desktop
