@@ -30,6 +30,10 @@ void waitForWorth(Album& album) {
     if (unpriced) waitFor([page, unpriced] { return unpriced->isVisible() || page->sheet() != nullptr; });
 }
 
+void waitForLosses(Album& album) {
+    if (Page* page = album.front("lossesPage")) waitFor([page] { return page->sheet() != nullptr; });
+}
+
 /// Of the first plant whose records are many enough to tell what went with rooting.
 void takeRecords(Album& album, Page& page) {
     auto* plants = page.findChild<QComboBox*>("plant");
@@ -84,6 +88,7 @@ void takePages(Album& album) {
     for (int number = 0; number < static_cast<int>(pages.size()); ++number) {
         window.showPage(number);
         waitForHeadToHead(album);
+        waitForLosses(album);
         waitForWorth(album);
         album.take(pages[static_cast<std::size_t>(number)].name);
         takeHeadToHead(album);
