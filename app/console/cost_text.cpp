@@ -73,11 +73,15 @@ void printByPlant(const core::Worth& worth, std::ostream& out) {
                      {tr("method"), TextTable::Align::Left},
                      {tr("a cutting"), TextTable::Align::Right},
                      {tr("strike rate"), TextTable::Align::Left},
-                     {tr("a rooted plant"), TextTable::Align::Left}});
+                     {tr("fits"), TextTable::Align::Left},
+                     {tr("a rooted plant"), TextTable::Align::Left},
+                     {tr("batches"), TextTable::Align::Right}});
     for (const core::WorthOfMethod& row : worth.byPlant)
         table.addRow({row.plantName, row.name, inBytes(plot::costAmount(row.perCutting.total())),
                       inBytes(plot::percentText(row.strike.succeeded, row.strike.of)),
-                      row.rates.empty() || row.pricedStuck == 0 ? "–" : eachOrBound(row.perRooted, tr("none rooted"))});
+                      row.rates.empty() ? "–" : inBytes(plot::limitsText(row.strike.limits)),
+                      row.rates.empty() || row.pricedStuck == 0 ? "–" : eachOrBound(row.perRooted, tr("none rooted")),
+                      std::to_string(row.strike.batches)});
     out << '\n';
     table.printTo(out);
 }

@@ -204,7 +204,8 @@ class SeasonReviewMaker {
                                        .level = money.worth.level}),
                 height);
         say(notPrintedText(room_.costRows, money.worth.methods.size()), Tone::Quiet);
-        say(QString::fromStdString(money.worth.inWords));
+        for (const QString& paragraph : QString::fromStdString(money.worth.inWords).split('\n', Qt::SkipEmptyParts))
+            say(paragraph);
     }
 
     static Table printed(const plot::FigureTable& figures) {

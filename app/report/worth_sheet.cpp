@@ -49,7 +49,8 @@ class WorthSheetMaker {
     }
 
     void addAnswer() {
-        say(QString::fromStdString(pair_ ? pair_->inWords : worth_.inWords), Tone::Answer);
+        const QString answer = QString::fromStdString(pair_ ? pair_->inWords : worth_.inWords);
+        for (const QString& paragraph : answer.split('\n', Qt::SkipEmptyParts)) say(paragraph, Tone::Answer);
         for (const QString& caution : cautionsToPrint(worth_.cautions, shelves_.facts)) say(caution, Tone::Caution);
         for (const std::string& sentence : worth_.missing) say(QString::fromStdString(sentence), Tone::Caution);
     }

@@ -150,7 +150,7 @@ void addConditions(const SuspectSearch& search, std::vector<Candidate>& candidat
         if (onRecord == static_cast<int>(candidate.others.size()) && onRecord > 0)
             candidate.speaksAgainst.push_back("Every other batch of which it is on record lived through the same.");
         candidate.changeNextTime = remedyInWords(words, lived->band);
-        candidate.trial = proposeChangedMethod(search.own(), search.records.shelves, search.day, words.change);
+        candidate.trial = proposeChangedMethod(search.own(), search.records.shelves, search.trialDay(), words.change);
         if (!candidate.trial) candidate.checkInstead = "Stick part of the next batch inside the band.";
         candidates.push_back(std::move(candidate));
     }

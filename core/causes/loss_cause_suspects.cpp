@@ -197,7 +197,7 @@ void addLossCauses(const SuspectSearch& search, std::vector<Candidate>& candidat
         candidate.others = std::move(found.hit);
         const LossRemedy remedy = remedyFor(cause->name);
         candidate.changeNextTime = remedy.words;
-        candidate.trial = proposeChangedMethod(search.own(), search.records.shelves, search.day, remedy.change);
+        candidate.trial = proposeChangedMethod(search.own(), search.records.shelves, search.trialDay(), remedy.change);
         candidates.push_back(std::move(candidate));
     }
 }

@@ -57,7 +57,7 @@ void addLot(const SuspectSearch& search, const std::string& ownerName, Owner Bat
             "No batch with another lot of it is among those considered, so the lot can't be "
             "told from what it is a lot of.");
     candidate.changeNextTime = words.change;
-    candidate.trial = words.propose(own, search.records.shelves, search.day);
+    candidate.trial = words.propose(own, search.records.shelves, search.trialDay());
     candidates.push_back(std::move(candidate));
 }
 

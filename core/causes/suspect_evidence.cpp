@@ -52,7 +52,7 @@ void describeShared(const SharedFate& fate, Suspect& suspect) {
                               wholeOf(fate.usualHigh) + " nine times in ten)";
     if (isLow)
         suspect.speaksFor.push_back(words + ".");
-    else if (fate.rooted < fate.expected)
+    else if (fate.rooted < std::lround(fate.expected))
         suspect.speaksFor.push_back(words + ": somewhat fewer, but luck does as much.");
     else
         suspect.speaksAgainst.push_back(words + ": no fewer than usual.");

@@ -20,6 +20,10 @@ struct SuspectSearch {
     const stats::SharedDrop& drop;
 
     [[nodiscard]] const Batch& own() const { return batch.record->batch; }
+    /// The day on which a trial of its plant is decided, however early this batch came to its end.
+    [[nodiscard]] int trialDay() const {
+        return records.horizonDay.value_or(usualHorizonOf(own().plant, records.shelves));
+    }
 };
 
 struct Candidate {

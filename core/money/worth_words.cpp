@@ -5,6 +5,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <string_view>
 
 #include "core/comparison/cautions.h"
 #include "core/comparison/english.h"
@@ -157,6 +158,14 @@ std::string fewerBatchesInWords(const WorthOfMethod& worth) {
     return "Of " + counted(worth.batches, "batch", "batches") + " of " + worth.name + ", " + listed(reasons) + ".";
 }
 
+/// Each on a line of its own; sentences that begin with a blank are made to follow others.
+void addParagraph(std::string& words, std::string_view sentences) {
+    while (sentences.starts_with(' ')) sentences.remove_prefix(1);
+    if (sentences.empty()) return;
+    if (!words.empty()) words += '\n';
+    words += sentences;
+}
+
 }  // namespace
 
 std::string moneyInWords(double amount, const std::string& currency) {
@@ -178,13 +187,15 @@ std::string perRootedInWords(const WorthOfMethod& worth, double level, const std
 
 std::string pairInWords(const WorthOfPair& pair, const Worth& worth, const std::string& currency) {
     if (pair.verdict == WorthVerdict::NothingPriced) return verdictInWords(pair);
-    std::string words = standingInWords(pair, currency) + " " + perRootedInWords(pair.dear, worth.level, currency) +
-                        " " + perRootedInWords(pair.cheap, worth.level, currency);
-    if (!pair.plants.empty()) words += plantsInWords(pair) + daysInWords(pair, currency);
-    words += verdictInWords(pair);
-    if (pair.verdict == WorthVerdict::CannotTellYet || pair.verdict == WorthVerdict::DearerPays ||
-        pair.verdict == WorthVerdict::CheaperPays)
-        words += whatWouldTurnIt(pair, currency) + breakEvenInWords(pair, currency);
+    std::string words;
+    if (!pair.plants.empty()) addParagraph(words, plantsInWords(pair));
+    addParagraph(words, standingInWords(pair, currency) + " " + perRootedInWords(pair.dear, worth.level, currency) +
+                            " " + perRootedInWords(pair.cheap, worth.level, currency));
+    if (!pair.plants.empty()) addParagraph(words, daysInWords(pair, currency));
+    addParagraph(words, verdictInWords(pair));
+    const bool canTurn = pair.verdict == WorthVerdict::CannotTellYet || pair.verdict == WorthVerdict::DearerPays ||
+                         pair.verdict == WorthVerdict::CheaperPays;
+    if (canTurn) addParagraph(words, whatWouldTurnIt(pair, currency) + breakEvenInWords(pair, currency));
     return words;
 }
 

@@ -26,6 +26,17 @@ TEST(TrialProposals, TakeAMethodThatIsOnTheShelvesAlready) {
     EXPECT_FALSE(fresh->methodToAdd->id.isSet());
 }
 
+TEST(TrialProposals, AreDecidedOnThePlantsDayHoweverEarlyThePoorBatchCameToItsEnd) {
+    SuspectBench bench = coldNorthTub();
+    core::BatchRecord& asked = bench.batches.front();
+    asked.checks.front().checkedOn = core::addDays(asked.batch.stuckOn, 20);
+    const core::Suspects found = bench.suspects();
+    const core::Suspect* cold = suspectNamed(found, "cold solution");
+    ASSERT_NE(cold, nullptr);
+    ASSERT_TRUE(cold->trial.has_value());
+    EXPECT_EQ(cold->trial->trial.horizonDay, 35);
+}
+
 TEST(TrialProposals, AreFilledInForTheDialog) {
     SuspectBench bench = coldNorthTub();
     const auto proposal = suspectNamed(bench.suspects(), "cold solution")->trial;
