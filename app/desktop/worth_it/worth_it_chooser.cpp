@@ -73,6 +73,7 @@ void WorthItChooser::build() {
 QWidget* WorthItChooser::makeDay() {
     day_ = new QLineEdit;
     day_->setObjectName(QStringLiteral("worthOfADay"));
+    day_->setAccessibleName(tr("What a day sooner is worth"));
     day_->setAlignment(Qt::AlignRight);
     day_->setMaxLength(12);
     day_->setMaximumWidth(fontMetrics().averageCharWidth() * 12);
