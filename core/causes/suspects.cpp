@@ -55,7 +55,9 @@ std::vector<Suspect> weighedAll(const SuspectSearch& search, std::vector<Candida
     return suspects;
 }
 
+/// Beside no other batch, nothing is.
 bool isDoneWorse(const Suspects& found) {
+    if (found.considered == 0) return false;
     if (!found.againstPast) return true;
     return found.againstPast->rooted < found.againstPast->expected && found.againstPast->chanceOfSoFew < ordinaryChance;
 }

@@ -41,7 +41,8 @@ TEST(AmountTicks, BeginAtNothingAndAreRound) {
     EXPECT_THAT(plot::amountTicks(12, 4), ElementsAre(0, 5, 10));
     EXPECT_THAT(plot::amountTicks(1e6, 2), ElementsAre(0, 5e5, 1e6));
     for (const double high : {1e-6, 0.03, 7.0, 99.0, 12345.0})
-        for (const int most : {1, 2, 5, 9}) EXPECT_LE(plot::amountTicks(high, most).size(), most + 1U) << high;
+        for (const int most : {1, 2, 5, 9})
+            EXPECT_LE(plot::amountTicks(high, most).size(), static_cast<std::size_t>(most) + 1) << high;
 }
 
 TEST(RatioTicks, AreRoundAndSymmetricAboutOne) {

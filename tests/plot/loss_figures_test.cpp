@@ -48,7 +48,7 @@ TEST(LossParetoFigure, SaysSoWhereNothingWasLostAndWhereNothingStood) {
 
 TEST(LossByMonthFigure, ShowsRatesWithTheirCountsMonthByMonth) {
     const auto figure = plot::lossByMonthFigure(examples::losses(3, 6, 2));
-    EXPECT_EQ(figure->sentence().toStdString(), "The largest share was lost in May 2026: 12\u202f% (8 of 64)");
+    EXPECT_EQ(figure->sentence().toStdString(), "The largest share was lost in May 2026: 13\u202f% (8 of 64)");
     const plot::FigureTable table = figure->table();
     ASSERT_EQ(table.rows.size(), 6U);
     EXPECT_EQ(table.headings.size(), 10) << "seven columns and one for each cause";

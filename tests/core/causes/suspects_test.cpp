@@ -97,6 +97,17 @@ TEST(Suspects, AreSpokenAgainstByBatchesThatDidPoorlyWithoutThem) {
     EXPECT_LT(cold->odds, odds);
 }
 
+TEST(Suspects, NameNothingOfTheOnlyBatchThereIs) {
+    SuspectBench bench = coldNorthTub();
+    bench.batches.resize(1);
+    core::Check& check = bench.batches.front().checks.front();
+    check.losses = {{.cause = bench.shelves.lossCauses.front().id, .count = 18}};
+    const core::Suspects found = bench.suspects();
+    EXPECT_EQ(found.considered, 0);
+    EXPECT_FALSE(found.isNamed);
+    EXPECT_THAT(found.inWords, HasSubstr("There is no other batch to judge by."));
+}
+
 TEST(Suspects, SayWhatToRecordWhereNothingIsKnown) {
     SuspectBench bench;
     core::BatchRecord bare = support::aBatch().looked(14, {.lost = 9, .cause = {}}).looked(35, {.rooted = 3});
