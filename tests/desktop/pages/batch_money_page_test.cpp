@@ -8,6 +8,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTableView>
+#include <algorithm>
 
 #include "app/desktop/batches/batches_page.h"
 #include "app/desktop/batches/event_table_model.h"
@@ -63,6 +64,12 @@ class BatchMoney : public pages::Desk {
         QApplication::setActiveWindow(found);
         return *found;
     }
+    /// A dialog that was agreed to is gone by the next event.
+    template <class Dialog>
+    bool isOpen() {
+        const auto dialogs = page_->findChildren<Dialog*>();
+        return std::ranges::any_of(dialogs, [](const Dialog* each) { return each->isVisible(); });
+    }
     static void write(QWidget& dialog, const char* field, const QString& text) {
         auto& line = named<QLineEdit>(dialog, field);
         line.setFocus();
@@ -105,7 +112,7 @@ TEST_F(BatchMoney, CountsWhatWasLostAfterPottingAndTellsHowManyAreUsable) {
     EXPECT_EQ(named<QLabel>(dialog, "pottingInWords").text(),
               "9 rooted by then; with this count 9 potted on in all, of which 7 are usable.");
     press(Qt::Key_Return);
-    EXPECT_FALSE(dialog.isVisible()) << faults(dialog).toStdString();
+    EXPECT_FALSE(isOpen<desktop::PottingDialog>());
     ASSERT_EQ(happened("potted on").size(), 2);
     EXPECT_TRUE(happened("potted on").back().startsWith("+2 lost after potting; usable 78"));
     EXPECT_TRUE(happened("potted on").back().endsWith("(7 of 9)"));
@@ -120,7 +127,7 @@ TEST_F(BatchMoney, RefusesToPotMoreThanRootedWhereItStands) {
     auto& dialog = come<desktop::PottingDialog>();
     write(dialog, "pottingPotted", "12");
     press(Qt::Key_Return);
-    ASSERT_TRUE(dialog.isVisible());
+    ASSERT_TRUE(isOpen<desktop::PottingDialog>());
     EXPECT_TRUE(faults(dialog).contains("Potted")) << faults(dialog).toStdString();
     write(dialog, "pottingPotted", "some");
     press(Qt::Key_Return);
@@ -155,7 +162,7 @@ TEST_F(BatchMoney, TakesMinutesWithAnExpenseAndNoMoneyForWorkAlone) {
     EXPECT_TRUE(faults(dialog).contains("Minutes is \u201csoon\u201d")) << faults(dialog).toStdString();
     write(dialog, "expenseMinutes", "12,5");
     press(Qt::Key_Return);
-    ASSERT_FALSE(dialog.isVisible()) << faults(dialog).toStdString();
+    ASSERT_FALSE(isOpen<desktop::ExpenseDialog>());
     const auto expenses = logbook().expenses(id("B260001A"));
     ASSERT_EQ(expenses.size(), 1U);
     EXPECT_EQ(expenses.front().minutes, 12.5);
@@ -169,7 +176,7 @@ TEST_F(BatchMoney, KeepsTheMinutesOfASessionWithItsFactsInOneStep) {
     write(dialog, "sessionFactsWorker", "Ines");
     write(dialog, "sessionFactsMinutes", "90");
     press(Qt::Key_Return);
-    ASSERT_FALSE(dialog.isVisible()) << faults(dialog).toStdString();
+    ASSERT_FALSE(isOpen<desktop::SessionFactsDialog>());
     auto expenses = logbook().expenses(session());
     ASSERT_EQ(expenses.size(), 1U);
     EXPECT_EQ(expenses.front().minutes, 90);
@@ -188,7 +195,7 @@ TEST_F(BatchMoney, KeepsTheMinutesOfASessionWithItsFactsInOneStep) {
     minutes.selectAll();
     press(Qt::Key_Delete);
     press(Qt::Key_Return);
-    ASSERT_FALSE(again.isVisible()) << faults(again).toStdString();
+    ASSERT_FALSE(isOpen<desktop::SessionFactsDialog>());
     EXPECT_TRUE(logbook().expenses(session()).empty()) << "blank: the prices say how long a session takes";
 }
 
