@@ -91,6 +91,16 @@ core::Refusals judgedWithBatch(const Logbook& logbook, core::BatchId id, const J
     return batch ? judge(*batch) : core::Refusals{notThere("Batch", "batch")};
 }
 
+/// Whether what is left of its batch's counts still adds up when the one of this id goes, or goes to another batch.
+core::Refusals faultsWithout(const Logbook& logbook, core::PottingId id) {
+    const auto there = logbook.inside().with([&](Connection& connection) { return pottingIn(connection, id); });
+    const auto record = there ? logbook.batch(there->batch) : std::nullopt;
+    if (!record) return {notThere("Potting", "potting")};
+    std::vector<core::Potting> others = logbook.pottings(there->batch);
+    std::erase_if(others, [&](const core::Potting& other) { return other.id == id; });
+    return core::faultsInPottings(*record, others);
+}
+
 }  // namespace
 
 core::Result<Changes> recordReadings(Logbook& logbook, const std::vector<core::Reading>& readings, core::Moment now) {
@@ -181,7 +191,10 @@ core::Result<Changes> keepPotting(Logbook& logbook, const core::Potting& potting
     const auto judge = [&]() -> core::Refusals {
         const auto record = logbook.batch(potting.batch);
         if (!record) return {notThere("Batch", "batch")};
-        return core::faultsIn(potting, *record, logbook.pottings(potting.batch), today);
+        const std::vector<core::Potting> own = logbook.pottings(potting.batch);
+        if (potting.id.isSet() && core::find(own, potting.id) == nullptr)
+            if (core::Refusals faults = faultsWithout(logbook, potting.id); !faults.empty()) return faults;
+        return core::faultsIn(potting, *record, own, today);
     };
     if (potting.id.isSet()) return changeThing(logbook, "a " + words, "potting", potting, pottingIn, judge);
     return actUnlessRefused(logbook, words, [&](Writer& writer) {
@@ -194,13 +207,7 @@ core::Result<Changes> keepPotting(Logbook& logbook, const core::Potting& potting
 core::Result<Changes> deletePotting(Logbook& logbook, const core::Potting& potting) {
     const std::string words = "deletion of a potting on of " + codeOfItsBatch(logbook, potting.batch);
     return actUnlessRefused(logbook, words, [&](Writer& writer) {
-        const auto there =
-            logbook.inside().with([&](Connection& connection) { return pottingIn(connection, potting.id); });
-        const auto record = there ? logbook.batch(there->batch) : std::nullopt;
-        if (!record) return core::Refusals{notThere("Potting", "potting")};
-        std::vector<core::Potting> others = logbook.pottings(there->batch);
-        std::erase_if(others, [&](const core::Potting& other) { return other.id == potting.id; });
-        core::Refusals faults = core::faultsInPottings(*record, others);
+        core::Refusals faults = faultsWithout(logbook, potting.id);
         if (faults.empty()) writer.remove(potting.id);
         return faults;
     });

@@ -22,9 +22,12 @@ constexpr int wanted = 500;
 /// removing wants something that nothing uses, and ids, which are random, decide what that is.
 Action nextAction(support::Chance& chance, const std::vector<int>& done) {
     const int turn = support::pick(chance, 3);
-    const auto missing = std::ranges::find(done, 0);
+    std::vector<Action> missing;
+    for (std::size_t i = 0; i < done.size(); ++i)
+        if (done[i] == 0) missing.push_back(static_cast<Action>(i));
     if (turn == 0) return Action::RecordChecks;
-    if (turn == 1 && missing != done.end()) return static_cast<Action>(missing - done.begin());
+    if (turn == 1 && !missing.empty())
+        return missing[static_cast<std::size_t>(support::pick(chance, static_cast<int>(missing.size())))];
     return static_cast<Action>(support::pick(chance, support::actions));
 }
 

@@ -93,6 +93,21 @@ TEST_F(PottingActions, ACountWhoseLossesStandIsNotDeleted) {
     EXPECT_TRUE(db::deletePotting(logbook, logbook.pottings(batch.id).front()));
 }
 
+TEST_F(PottingActions, ACountGoesToAnotherBatchOnlyWhereWhatIsLeftStillAddsUp) {
+    core::Records others = support::recordsOf({aBatch().code("P2").looked(7, {.rooted = 3})});
+    ASSERT_TRUE(db::addRecords(logbook, std::move(others), "records", true));
+    kept(potting(10, 3));
+    kept(potting(20, 0, 2));
+    core::Potting moved = logbook.pottings(batch.id).front();
+    moved.batch = logbook.batchWithCode("P2");
+    EXPECT_THAT(sentenceOf(db::keepPotting(logbook, moved, support::today())),
+                HasSubstr("Lost after potting is 2 in all"));
+    EXPECT_TRUE(db::deletePotting(logbook, logbook.pottings(batch.id).back()));
+    kept(moved);
+    EXPECT_THAT(logbook.pottings(batch.id), IsEmpty());
+    EXPECT_THAT(logbook.pottings(moved.batch), ElementsAre(moved));
+}
+
 TEST_F(PottingActions, AChangedCheckMustLeaveAsManyRootedAsWerePotted) {
     kept(potting(14, 5));
     core::Check fewer = checks().back();

@@ -29,7 +29,9 @@ bool isSaidByCore(const whole::ShownText& shown) {
         "powerRestsOn",     "powerCurveView",      "trialHowFar",        "trialNext",         "trialNotShown",
         "trialAsks",        "mixCautions",         "mixRemarks",         "mixWorkings",       "mixTable",
         "worthInWords",     "worthCautions",       "worthHorizon",       "missingSentence",   "batchCosts",
-        "logbookPlace",     "loggerZone",          "cautionStrip",       "plantRead",         "plantFactsPlannedBy"};
+        "lossesInWords",    "lossChartWords",      "lossGoesWithWords",  "suspectsAgainst",   "suspectsInWords",
+        "suspectsNextTime", "suspectsWarning",     "logbookPlace",       "loggerZone",        "cautionStrip",
+        "plantRead",        "plantFactsPlannedBy"};
     return std::ranges::any_of(shown.within, [](const QString& name) { return places.contains(name); });
 }
 
