@@ -7,6 +7,7 @@
 #include <QDialog>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QScrollArea>
 #include <QTabWidget>
 #include <QTest>
 #include <QTreeView>
@@ -15,8 +16,12 @@
 #include "app/desktop/pictures/drawn_photos.h"
 #include "app/desktop/positions/position_map_model.h"
 #include "app/desktop/positions/position_mark_view.h"
+#include "app/desktop/shelves/shelf_list.h"
+#include "app/desktop/shelves/shelf_view.h"
 #include "app/desktop/widgets/date_edit.h"
 #include "app/desktop/workspace.h"
+#include "db/actions/event_actions.h"
+#include "db/actions/price_actions.h"
 #include "db/actions/shelf_actions.h"
 #include "tests/desktop/whole/whole_window.h"
 
@@ -118,6 +123,8 @@ QWidget* note(MainWindow& window) {
     batch(window);
     auto* edit = window.findChild<QPlainTextEdit*>("batchNote");
     focused(edit);
+    for (QWidget* around = edit; around != nullptr; around = around->parentWidget())
+        if (auto* area = qobject_cast<QScrollArea*>(around)) area->ensureWidgetVisible(edit);
     QTest::keyClicks(edit, QStringLiteral("x"));
     return edit;
 }
@@ -132,6 +139,38 @@ QWidget* shelf(MainWindow& window) {
     return focused(view(window, "shelfTable"));
 }
 
+QWidget* prices(MainWindow& window) {
+    constexpr int place = static_cast<int>(desktop::ShelfKind::Prices);
+    desktop::Workspace& workspace = window.parts().context.workspace;
+    const core::Price pump{
+        .what = "pump", .from = core::addDays(workspace.today(), -9), .tenThousandths = 249'000, .lastsYears = 4};
+    const auto keep = [&](db::Logbook& logbook) { return db::keep(logbook, pump, workspace.today()); };
+    if (workspace.shelves().prices.empty() && !workspace.run(keep).isDone) return nullptr;
+    window.goTo({.page = {}, .kind = desktop::Place::Kind::Shelf, .id = place});
+    const auto* shown = window.findChild<desktop::ShelfView*>(desktop::allShelves()[place].word);
+    auto* table = shown == nullptr ? nullptr : shown->findChild<QAbstractItemView*>("shelfTable");
+    if (table != nullptr) table->setCurrentIndex(table->model()->index(0, 0));
+    return focused(table);
+}
+
+/// In a field that has another after it, with something to keep.
+QWidget* usualPrices(MainWindow& window) {
+    QWidget* field = inScene(window, "usual_prices", "usual0Figure0");
+    if (field != nullptr) QTest::keyClicks(field, QStringLiteral("5"));
+    return field;
+}
+
+/// On one that was written down.
+QWidget* sessionExpenses(MainWindow& window) {
+    desktop::Workspace& workspace = window.parts().context.workspace;
+    const core::BatchId shown = desktop::batchInWork(window, true);
+    const core::Batch batch = workspace.logbook().batch(shown)->batch;
+    const core::Expense fuel{.spentOn = batch.stuckOn, .what = "fuel", .hundredths = 900, .session = batch.session};
+    const auto keep = [&](db::Logbook& logbook) { return db::keepExpense(logbook, fuel, workspace.today()); };
+    if (!workspace.run(keep).isDone) return nullptr;
+    return inScene(window, "session_facts", "sessionExpenses");
+}
+
 QWidget* day(MainWindow& window) {
     const QDialog* dialog = scene(window, desktop::task::session);
     auto* edit = dialog == nullptr ? nullptr : dialog->findChild<desktop::DateEdit*>();
@@ -139,6 +178,7 @@ QWidget* day(MainWindow& window) {
 }
 
 QWidget* map(MainWindow& window) {
+    window.showPage(0);  // a batch in front would be the one that is looked at
     const QDialog* dialog = scene(window, desktop::task::holeByHole);
     auto* lid = dialog == nullptr ? nullptr : dialog->findChild<desktop::PositionMarkView*>();
     if (lid == nullptr || !lid->map().station().hasLayout()) return nullptr;
@@ -191,6 +231,9 @@ const std::map<QString, Stage>& stages() {
         {"A batch: note", note},
         {"Plan", plans},
         {"Shelves", shelf},
+        {"Shelves, prices", prices},
+        {"The usual prices", usualPrices},
+        {"Expenses of a session", sessionExpenses},
         {"Round of checks", [](MainWindow& window) { return inScene(window, desktop::task::round, "roundTable"); }},
         {"New session", sessionRows},
         {"New reading",

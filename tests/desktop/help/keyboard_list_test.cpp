@@ -35,6 +35,7 @@ class KeyboardList : private Agreeing, public whole::Window {
     /// What the keys are tried on; several places have lines that need a stage of their own.
     [[nodiscard]] static QString stageOf(const desktop::KeyLine& line) {
         if (line.place == "Batches" && line.keys == "Esc") return "Batches, of one plant";
+        if (line.place == "Shelves" && line.keys == "Shift+Ins") return "Shelves, prices";
         if (line.place == "A batch" && line.keys == "Ctrl+V") return "A batch, a picture copied";
         if (line.place == "Everywhere" && line.keys == "Esc") return "Filters above tables";
         return line.place;
