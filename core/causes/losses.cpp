@@ -127,10 +127,10 @@ std::vector<LossRow> rowsOf(const std::vector<BatchInSpan>& batches, const Summe
         LossRow row{.cause = cause, .loss = {.cause = nameOfCause(cause, shelves), .count = count}};
         row.share = static_cast<double>(count) / lost;
         row.asCounted = wilson(count, lost, level);
-        const std::vector<stats::Tray> trays = traysOf(batches, cause);
+        row.counted = traysOf(batches, cause);
         row.batches =
-            static_cast<int>(std::ranges::count_if(trays, [](const auto& tray) { return tray.successes > 0; }));
-        const stats::TrayInterval spread = stats::trayInterval(trays, level);
+            static_cast<int>(std::ranges::count_if(row.counted, [](const auto& tray) { return tray.successes > 0; }));
+        const stats::TrayInterval spread = stats::trayInterval(row.counted, level);
         if (spread.includesTrayVariation) row.withSpread = Limits{.low = spread.limits.low, .high = spread.limits.high};
         rows.push_back(std::move(row));
     }

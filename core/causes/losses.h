@@ -14,6 +14,7 @@
 
 #include "core/comparison/arm.h"
 #include "core/records.h"
+#include "stats/overdispersion/tray.h"
 
 namespace core {
 
@@ -34,7 +35,8 @@ struct LossRow {
     Limits asCounted{};   // of the share, Wilson's
     /// Allowing for batches that lose together to one cause; absent where one batch alone lost any, or all were lost to this cause.
     std::optional<Limits> withSpread{};
-    double runningShare{};  // of this row and those before it, of all lost
+    std::vector<stats::Tray> counted{};  // of each batch that lost any: lost to it, of all that it lost
+    double runningShare{};               // of this row and those before it, of all lost
 };
 
 /// Cuttings that stood at risk of being lost, and those that were.

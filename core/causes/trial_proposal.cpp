@@ -58,49 +58,49 @@ TrialProposal proposalBetween(Factor factor, const std::string& first, const std
     return proposal;
 }
 
+/// Where a thing of one kind stands in an arm, and where it waits until it is on the shelf.
+template <class Thing, class ThingId>
+struct ArmOf {
+    Factor factor;
+    const std::vector<Thing>& shelf;
+    ThingId TrialArm::*place;
+    std::optional<Thing> TrialProposal::*toAdd;
+};
+
+/// What was used against the same with a change. Nothing where the batch names none.
+template <class Thing, class ThingId>
+std::optional<TrialProposal> proposeChanged(const ArmOf<Thing, ThingId>& arm, ThingId used, const std::string& change,
+                                            const Batch& batch, const Shelves& shelves, int horizonDay) {
+    const Thing* thing = find(arm.shelf, used);
+    if (thing == nullptr) return {};
+    const std::string name = thing->name + ", " + change;
+    ThingId inUse;
+    auto added = toBeAdded(arm.shelf, *thing, name, inUse);
+    TrialProposal proposal =
+        proposalBetween(arm.factor, thing->name, added ? added->name : name, batch, shelves, horizonDay);
+    proposal.trial.arms[0].*arm.place = used;
+    proposal.trial.arms[1].*arm.place = inUse;
+    proposal.*arm.toAdd = std::move(added);
+    return proposal;
+}
+
 }  // namespace
 
 std::optional<TrialProposal> proposeChangedMethod(const Batch& batch, const Shelves& shelves, int horizonDay,
                                                   const std::string& change) {
-    const Method* method = find(shelves.methods, batch.method);
-    if (method == nullptr) return {};
-    const std::string name = method->name + ", " + change;
-    MethodId inUse;
-    auto added = toBeAdded(shelves.methods, *method, name, inUse);
-    TrialProposal proposal =
-        proposalBetween(Factor::Method, method->name, added ? added->name : name, batch, shelves, horizonDay);
-    proposal.trial.arms[0].method = method->id;
-    proposal.trial.arms[1].method = inUse;
-    proposal.methodToAdd = std::move(added);
-    return proposal;
+    const ArmOf<Method, MethodId> arm{Factor::Method, shelves.methods, &TrialArm::method, &TrialProposal::methodToAdd};
+    return proposeChanged(arm, batch.method, change, batch, shelves, horizonDay);
 }
 
 std::optional<TrialProposal> proposeNewHormone(const Batch& batch, const Shelves& shelves, int horizonDay) {
-    const Treatment* treatment = find(shelves.treatments, batch.treatment);
-    if (treatment == nullptr) return {};
-    const std::string name = treatment->name + ", " + freshLot;
-    TreatmentId inUse;
-    auto added = toBeAdded(shelves.treatments, *treatment, name, inUse);
-    TrialProposal proposal =
-        proposalBetween(Factor::Treatment, treatment->name, added ? added->name : name, batch, shelves, horizonDay);
-    proposal.trial.arms[0].treatment = treatment->id;
-    proposal.trial.arms[1].treatment = inUse;
-    proposal.treatmentToAdd = std::move(added);
-    return proposal;
+    const ArmOf<Treatment, TreatmentId> arm{Factor::Treatment, shelves.treatments, &TrialArm::treatment,
+                                            &TrialProposal::treatmentToAdd};
+    return proposeChanged(arm, batch.treatment, freshLot, batch, shelves, horizonDay);
 }
 
 std::optional<TrialProposal> proposeNewMedium(const Batch& batch, const Shelves& shelves, int horizonDay) {
-    const Medium* medium = find(shelves.media, batch.medium);
-    if (medium == nullptr) return {};
-    const std::string name = medium->name + ", " + freshLot;
-    MediumId inUse;
-    auto added = toBeAdded(shelves.media, *medium, name, inUse);
-    TrialProposal proposal =
-        proposalBetween(Factor::Medium, medium->name, added ? added->name : name, batch, shelves, horizonDay);
-    proposal.trial.arms[0].medium = medium->id;
-    proposal.trial.arms[1].medium = inUse;
-    proposal.mediumToAdd = std::move(added);
-    return proposal;
+    const ArmOf<Medium, MediumId> arm{Factor::Medium, shelves.media, &TrialArm::medium, &TrialProposal::mediumToAdd};
+    return proposeChanged(arm, batch.medium, freshLot, batch, shelves, horizonDay);
 }
 
 }  // namespace core

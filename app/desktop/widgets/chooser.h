@@ -2,20 +2,17 @@
 // A list to choose one of, with its caption before it, in a row that wraps.
 #pragma once
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 
+#include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/wrapping_row.h"
 
 namespace desktop {
 
 /// Wide enough for so many letters, whatever stands in it.
 inline QComboBox* addChooser(WrappingRow& row, const QString& name, const QString& label, int letters) {
-    auto* chooser = new QComboBox;
-    chooser->setObjectName(name);
-    chooser->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    chooser->setMinimumContentsLength(letters);
+    QComboBox* chooser = shortBox(name, letters);
     auto* caption = new QLabel(label);
     caption->setBuddy(chooser);
     auto* pair = new QWidget;
