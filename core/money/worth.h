@@ -11,6 +11,7 @@
 
 #include "core/comparison/arm.h"
 #include "core/money/costs_of_batches.h"
+#include "core/money/rate_of_mix.h"
 #include "stats/overdispersion/beta_binomial_posterior.h"
 
 namespace core {
@@ -45,6 +46,7 @@ struct WorthOfMethod {
     int unwatched{};       // left before the horizon with more than mostUndecided: neither
     CountedRate strike{};  // rooted by the horizon, of those assessed
     std::vector<stats::RatePoint> rates{};  // the law that strike.limits are of; empty: nothing assessed
+    std::vector<MixedPlant> mix{};          // what `rates` is worked out from, with Worth::correlations
     int pricedBatches{};                    // that the costs are of
     int pricedStuck{};
     CostParts perCutting{};  // costs of these batches / pricedStuck

@@ -72,21 +72,28 @@ Limits heldBy(stats::Interval interval, double rate) {
 
 using Batches = std::vector<stats::Tray> WorthCell::*;
 
-/// Of the mix; with none counted, nothing of it.
-CountedRate countedRate(std::span<const WorthCell* const> cells, Batches batches, std::span<const double> shares,
-                        const WorthSettings& settings, std::vector<stats::RatePoint>& law) {
-    CountedRate rate{.limits = {.low = 0, .high = 1}};
+/// Plants of which none was tried have no part in the rate.
+std::vector<MixedPlant> mixOf(std::span<const WorthCell* const> cells, Batches batches,
+                              std::span<const double> shares) {
     std::vector<MixedPlant> plants;
     for (std::size_t i = 0; i < cells.size(); ++i) {
         int trials = 0;
-        for (const stats::Tray& tray : cells[i]->*batches) {
+        for (const stats::Tray& tray : cells[i]->*batches) trials += tray.trials;
+        plants.push_back({.batches = cells[i]->*batches, .share = shares.empty() ? trials : shares[i]});
+    }
+    return plants;
+}
+
+/// Of the mix; with none counted, nothing of it.
+CountedRate countedRate(std::span<const MixedPlant> plants, const WorthSettings& settings,
+                        std::vector<stats::RatePoint>& law) {
+    CountedRate rate{.limits = {.low = 0, .high = 1}};
+    for (const MixedPlant& plant : plants)
+        for (const stats::Tray& tray : plant.batches) {
             ++rate.batches;
-            trials += tray.trials;
+            rate.of += tray.trials;
             rate.succeeded += tray.successes;
         }
-        rate.of += trials;
-        if (trials > 0) plants.push_back({.batches = cells[i]->*batches, .share = shares.empty() ? trials : shares[i]});
-    }
     if (rate.of == 0) return rate;
     rate.rate = rateOfMixAsCounted(plants);
     law = rateOfMix(plants, settings.spread.law);
@@ -140,7 +147,7 @@ void fillCosts(std::span<const WorthCell* const> cells, std::span<const double> 
 void fillUsable(std::span<const WorthCell* const> cells, std::span<const double> shares, const WorthSettings& settings,
                 WorthOfMethod& worth) {
     std::vector<stats::RatePoint> law;
-    const CountedRate usable = countedRate(cells, &WorthCell::usable, shares, settings, law);
+    const CountedRate usable = countedRate(mixOf(cells, &WorthCell::usable, shares), settings, law);
     if (usable.of == 0) return;
     worth.usable = usable;
     double cost = 0, sum = 0;
@@ -221,7 +228,8 @@ WorthOfMethod worthOfMix(std::span<const WorthCell* const> cells, std::span<cons
         if (cell.medianDays) days.add(shares.empty() ? cell.stuck : shares[i], *cell.medianDays, cell.medianDaysLimits);
     }
     worth.stations = static_cast<int>(stations.size());
-    worth.strike = countedRate(cells, &WorthCell::trays, shares, settings, worth.rates);
+    worth.mix = mixOf(cells, &WorthCell::trays, shares);
+    worth.strike = countedRate(worth.mix, settings, worth.rates);
     fillCosts(cells, shares, settings.records, worth);
     fillUsable(cells, shares, settings, worth);
     if (days.sum > 0) worth.medianDays = days.median();

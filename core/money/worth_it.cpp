@@ -132,6 +132,7 @@ Result<Worth> worthIt(const WorthQuestion& question, const WorthRecords& records
                 .level = level,
                 .correlation = settings.spread.correlation,
                 .isSpreadFromRecords = settings.spread.basis == stats::SpreadBasis::RecordsAndPrior};
+    for (const stats::WeightedCorrelation& each : settings.spread.law) worth.correlations.push_back(each.correlation);
     std::vector<WorthCell> cells = worthCells(question, settings);
     fillDays(question, level, stop, cells);
     if (stop.stop_requested()) return worth;

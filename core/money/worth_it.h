@@ -41,6 +41,7 @@ struct Worth {
     std::string horizonReason{};
     double level{};
     double correlation{};                  // between cuttings of one batch
+    std::vector<double> correlations{};    // equally likely: what the laws of the rates allow for
     bool isSpreadFromRecords{};            // else it is what is usual
     std::vector<WorthOfMethod> methods{};  // most stuck first, then by name; all plants asked for together
     std::vector<WorthOfMethod> byPlant{};  // by plant, then as `methods`; empty where one plant is asked for

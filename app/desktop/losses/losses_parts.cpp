@@ -100,9 +100,9 @@ void LossesParts::showAnswer() {
     inWords_->setText(QString::fromStdString(answer->losses.inWords));
     covered_->setText(report::coveredText(answer->losses));
     unusual_->show(*answer, context_.workspace.shelves());
-    pareto_->setFigure(plot::lossParetoFigure(answer->losses));
-    months_->setFigure(plot::lossByMonthFigure(answer->losses));
-    stations_->setFigure(plot::lossByStationFigure(answer->losses));
+    pareto_->setFigure(plot::lossParetoFigure(answer->losses), report::notesOnLosses(answer->losses));
+    months_->setFigure(plot::lossByMonthFigure(answer->losses), report::notesOnLossesByMonth(answer->losses));
+    stations_->setFigure(plot::lossByStationFigure(answer->losses), report::notesOnLossesByStation(answer->losses));
     goesWithWords_->setText(report::goesWithText(answer->goesWith));
     goesWith_->setFigure(plot::goesWithFigure(answer->goesWith, answer->losses.level),
                          report::notesOnGoesWith(answer->goesWith, answer->losses.level));
@@ -131,7 +131,7 @@ void LossesParts::showChart() {
     const int batches = view.answer->charts[static_cast<std::size_t>(view.chart)].batches;
     chartWords_->setText(report::chartText(*view.strikeChart, batches));
     chart_->setFigure(plot::strikeChartFigure(view.strikeChart->chart, {}, view.strikeChart->turn),
-                      report::notesOnChart(view.strikeChart->chart));
+                      report::notesOnChart(view.strikeChart->chart, view.strikeChart->turn));
 }
 
 }  // namespace desktop

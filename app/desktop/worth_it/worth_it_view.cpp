@@ -22,6 +22,7 @@
 #include "app/plot/cost_parts_figure.h"
 #include "app/plot/cost_text.h"
 #include "app/plot/strike_plane_figure.h"
+#include "app/report/methods/notes.h"
 #include "app/report/worth_words.h"
 
 namespace desktop {
@@ -184,13 +185,16 @@ void WorthItView::showWorth(const core::Worth& worth) {
     missing_->showSentences(worth.missing);
     fill(methods_, report::worthTable(worth.methods, false, worth.level, currency), 1);
     parts_->setFigure(plot::costPartsFigure(
-        {.methods = worth.methods, .hasPlants = false, .currency = currency, .level = worth.level}));
+                          {.methods = worth.methods, .hasPlants = false, .currency = currency, .level = worth.level}),
+                      report::notesOnCosts(worth, worth.methods));
     const bool hasPlants = !worth.byPlant.empty();
     plantHeading_->setVisible(hasPlants);
     plantParts_->setVisible(hasPlants);
     fill(byPlant_, report::worthTable(worth.byPlant, true, worth.level, currency), 2);
-    plantParts_->setFigure(plot::costPartsFigure(
-        {.methods = worth.byPlant, .hasPlants = true, .currency = currency, .level = worth.level}));
+    plantParts_->setFigure(
+        plot::costPartsFigure(
+            {.methods = worth.byPlant, .hasPlants = true, .currency = currency, .level = worth.level}),
+        report::notesOnCosts(worth, worth.byPlant));
     stoodEmptyHeading_->setVisible(!worth.stoodEmpty.empty());
     stoodEmptyHeading_->setText(
         tr("What stood empty cost %1 in all: on these days no cutting stood where it belongs. No batch bears that.")
@@ -212,7 +216,7 @@ void WorthItView::showPair(const core::WorthOfPair& pair, double level) {
     headline_->setText(report::verdictHeadline(pair));
     inWords_->setText(QString::fromStdString(pair.inWords));
     inWords_->show();
-    plane_->setFigure(plot::strikePlaneFigure(pair, level));
+    plane_->setFigure(plot::strikePlaneFigure(pair, level), report::notesOnWorth(*shown_, shownPair_));
     plane_->show();
     showPayOff();
 }
@@ -222,7 +226,8 @@ void WorthItView::showPayOff() {
     const bool isShown = state.pair >= 0 && state.payOff != nullptr && model_.pair().breakEven;
     payOff_->setVisible(isShown);
     if (isShown)
-        payOff_->setFigure(plot::chanceFigure(report::paidOffCurve(model_.pair(), *state.payOff, state.worth->level)));
+        payOff_->setFigure(plot::chanceFigure(report::paidOffCurve(model_.pair(), *state.payOff, state.worth->level)),
+                           report::notesOnPayOff(*state.worth, state.pair));
 }
 
 }  // namespace desktop

@@ -5,6 +5,8 @@
 
 #include "app/plot/number_text.h"
 #include "app/report/methods/note_numbers.h"
+#include "stats/overdispersion/rao_scott.h"
+#include "stats/overdispersion/tray_interval.h"
 
 namespace report {
 namespace {
@@ -124,6 +126,30 @@ MethodNote intervalNote(core::RateInterval interval, const CountedRate& rate, co
     putLimits(numbers, rate.limits);
     putLevel(numbers, rate.level);
     numbers[QStringLiteral("counted")] = counted;
+    return note;
+}
+
+MethodNote withSpreadNote(const SpreadRate& rate) {
+    MethodNote note{QStringLiteral("interval_with_spread"), {}};
+    Numbers& numbers = note.numbers;
+    std::vector<stats::Tray> trays;
+    int rooted = 0, assessed = 0;
+    for (std::size_t i = 0; i < rate.rooted.size(); ++i) {
+        trays.push_back({.successes = rate.rooted[i], .trials = rate.assessed[i]});
+        rooted += rate.rooted[i];
+        assessed += rate.assessed[i];
+    }
+    numbers[QStringLiteral("arm")] = rate.name;
+    putCount(numbers, QStringLiteral("batches"), static_cast<int>(trays.size()));
+    putCount(numbers, QStringLiteral("rooted"), rooted);
+    putCount(numbers, QStringLiteral("assessed"), assessed);
+    put(numbers, QStringLiteral("rate"), static_cast<double>(rooted) / assessed);
+    put(numbers, QStringLiteral("design_effect"), stats::raoScottDesignEffect(trays).designEffect.value_or(1), 2);
+    put(numbers, QStringLiteral("effective"), stats::trayInterval(trays, rate.level).effectiveTrials, 1);
+    putLimits(numbers, rate.limits);
+    putLevel(numbers, rate.level);
+    numbers[QStringLiteral("y_r")] = listForR(rate.rooted);
+    numbers[QStringLiteral("n_r")] = listForR(rate.assessed);
     return note;
 }
 

@@ -55,6 +55,10 @@ QString methodText(const MethodNote& note) {
     return text.left(text.lastIndexOf(functionsLine)).trimmed() + u'\n';
 }
 
+QString sharedLinesOfR(const QString& name) {
+    return resourceText(name + QStringLiteral(".r")).section(u'\n', 1).trimmed();  // without the licence's line
+}
+
 QStringList functionsBehind(const QString& page) {
     const QString text = pageText(page);
     const auto at = text.lastIndexOf(functionsLine);

@@ -22,6 +22,9 @@ struct MethodNote {
 /// are mistakes of ours, found by the tests.
 [[nodiscard]] QString methodText(const MethodNote& note);
 
+/// Lines of R that several pages have in common, put in as one of their numbers: resources/methods/<name>.r.
+[[nodiscard]] QString sharedLinesOfR(const QString& name);
+
 /// The statistics functions named on the page's last line, "Functions: a, b".
 [[nodiscard]] QStringList functionsBehind(const QString& page);
 

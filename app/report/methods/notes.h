@@ -8,9 +8,11 @@
 #include <vector>
 
 #include "app/report/methods/method_note.h"
+#include "core/causes/losses.h"
 #include "core/comparison/batch_summary.h"
 #include "core/comparison/comparison.h"
 #include "core/comparison/turning_point.h"
+#include "core/money/worth_it.h"
 #include "core/planning/how_many.h"
 #include "core/trial/allocation.h"
 #include "core/trial/trial_power.h"
@@ -41,5 +43,17 @@ namespace report {
 [[nodiscard]] std::vector<MethodNote> notesOnPower(const core::TrialPower& power);
 /// A batch split over the arms of a trial.
 [[nodiscard]] std::vector<MethodNote> notesOnSplit(const core::Allocation& allocation, std::uint32_t seed);
+/// What a rooted plant costs, by the first of `shown` (the methods of `worth`, or their plants) that was priced and whose strike rate is known.
+[[nodiscard]] std::vector<MethodNote> notesOnCosts(const core::Worth& worth,
+                                                   const std::vector<core::WorthOfMethod>& shown);
+/// Whether the dearer of two pays, and the line on which they tie. Domain: 0 <= pair < pairs.
+[[nodiscard]] std::vector<MethodNote> notesOnWorth(const core::Worth& worth, int pair);
+/// When its own things are paid for; none where the pair has no break-even. Domain as above.
+[[nodiscard]] std::vector<MethodNote> notesOnPayOff(const core::Worth& worth, int pair);
+/// Shares of the causes: those of the first.
+[[nodiscard]] std::vector<MethodNote> notesOnLosses(const core::Losses& losses);
+/// Lost of those that stood: in the month with most lost, or at the station with the highest rate.
+[[nodiscard]] std::vector<MethodNote> notesOnLossesByMonth(const core::Losses& losses);
+[[nodiscard]] std::vector<MethodNote> notesOnLossesByStation(const core::Losses& losses);
 
 }  // namespace report

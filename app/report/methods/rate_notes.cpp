@@ -5,18 +5,9 @@
 #include "app/report/methods/interval_note.h"
 #include "app/report/methods/note_numbers.h"
 #include "app/report/methods/notes.h"
-#include "stats/overdispersion/rao_scott.h"
-#include "stats/overdispersion/tray_interval.h"
 
 namespace report {
 namespace {
-
-std::vector<stats::Tray> traysFrom(std::span<const core::BatchCount> batches) {
-    std::vector<stats::Tray> trays;
-    for (const core::BatchCount& batch : batches)
-        trays.push_back({.successes = batch.rooted, .trials = batch.assessed});
-    return trays;
-}
 
 MethodNote strikeRateNote(const core::Comparison& comparison, const core::Arm& arm) {
     MethodNote note{QStringLiteral("strike_rate"), {}};
@@ -37,24 +28,6 @@ MethodNote strikeRateNote(const core::Comparison& comparison, const core::Arm& a
     numbers[QStringLiteral("curve")] =
         arm.curveShare ? plot::decimalText(*arm.curveShare, 4) : QStringLiteral("nobody looked on that day or later");
     put(numbers, QStringLiteral("if_all"), static_cast<double>(arm.rooted + unknown) / arm.stuck);
-    return note;
-}
-
-MethodNote withSpreadNote(const core::Arm& arm, double level) {
-    MethodNote note{QStringLiteral("interval_with_spread"), {}};
-    Numbers& numbers = note.numbers;
-    const std::vector<stats::Tray> trays = traysFrom(arm.counted);
-    numbers[QStringLiteral("arm")] = named(arm.name);
-    putCount(numbers, QStringLiteral("batches"), static_cast<int>(arm.counted.size()));
-    putCount(numbers, QStringLiteral("rooted"), arm.rooted);
-    putCount(numbers, QStringLiteral("assessed"), arm.assessed);
-    put(numbers, QStringLiteral("rate"), *arm.rate);
-    put(numbers, QStringLiteral("design_effect"), stats::raoScottDesignEffect(trays).designEffect.value_or(1), 2);
-    put(numbers, QStringLiteral("effective"), stats::trayInterval(trays, level).effectiveTrials, 1);
-    putLimits(numbers, *arm.withSpread);
-    putLevel(numbers, level);
-    numbers[QStringLiteral("y_r")] = listForR(rootedOf(arm.counted));
-    numbers[QStringLiteral("n_r")] = listForR(assessedOf(arm.counted));
     return note;
 }
 
@@ -127,7 +100,12 @@ std::vector<MethodNote> notesOnRates(const core::Comparison& comparison, int arm
             comparison.interval,
             {.rooted = shown.rooted, .of = shown.assessed, .limits = *shown.asCounted, .level = comparison.level},
             counted));
-        if (shown.withSpread) notes.push_back(withSpreadNote(shown, comparison.level));
+        if (shown.withSpread)
+            notes.push_back(withSpreadNote({.name = named(shown.name),
+                                            .rooted = rootedOf(shown.counted),
+                                            .assessed = assessedOf(shown.counted),
+                                            .limits = *shown.withSpread,
+                                            .level = comparison.level}));
         notes.push_back(spreadNote(comparison));
     }
     for (MethodNote& note : notesOnSeveralArms(comparison)) notes.push_back(std::move(note));

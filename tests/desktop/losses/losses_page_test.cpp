@@ -113,6 +113,14 @@ TEST_F(LossesOnPage, ShowsWhatThisSeasonWasLostToWithItsCounts) {
     EXPECT_GE(figures("lossByMonth").rows.size(), 3u);
 }
 
+TEST_F(LossesOnPage, SaysOfEachFigureHowItIsWorkedOut) {
+    open();
+    choose("lossesSpan", QStringLiteral("all"));
+    for (const char* figure : {"lossPareto", "lossByMonth", "lossByStation", "lossChart"})
+        EXPECT_TRUE(named<QPushButton>(*page_, (std::string(figure) + "WorkedOut").c_str()).isVisibleTo(page_.get()))
+            << figure;
+}
+
 TEST_F(LossesOnPage, GoesBySpanPlantAndMethod) {
     open();
     choose("lossesSpan", QStringLiteral("all records"));

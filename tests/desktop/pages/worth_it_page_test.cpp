@@ -180,6 +180,16 @@ TEST_F(WorthIt, ShowsTheVeryVerdictAndFiguresOfTheSums) {
     EXPECT_TRUE(page_->sheet()->title.contains(report::pairText(worth.pairs[0])));
 }
 
+TEST_F(WorthIt, SaysOfEachFigureHowItIsWorkedOut) {
+    fillWith(twoMethods());
+    keep(pump());
+    keep(gel());
+    openAnswered();
+    for (const char* figure : {"costPartsFigure", "strikePlaneFigure", "payOffFigure", "plantCostPartsFigure"})
+        EXPECT_TRUE(named<QPushButton>(*page_, (std::string(figure) + "WorkedOut").c_str()).isVisibleTo(page_.get()))
+            << figure;
+}
+
 TEST_F(WorthIt, SaysOfNoneRootedThatThereIsNoCostPerPlant) {
     std::vector<core::BatchRecord> batches = twoMethods();
     for (int batch = 0; batch < 3; ++batch) batches.push_back(inTheJar(0));

@@ -42,6 +42,7 @@ QString docsPage(const report::MethodNote& note) {
 std::vector<report::MethodNote> everyPage() {
     std::vector<report::MethodNote> all = examples::notesOfFigures();
     for (report::MethodNote& note : examples::notesOfPlans()) all.push_back(std::move(note));
+    for (report::MethodNote& note : examples::notesOfMoneyAndLosses()) all.push_back(std::move(note));
     return all;
 }
 
