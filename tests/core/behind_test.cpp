@@ -75,10 +75,14 @@ TEST(BatchesBehind, IsSilentWithoutAPastOrALook) {
     EXPECT_TRUE(behind({}).empty());
 }
 
-/// `earlier` batches and one going on, all of one rate and one likeness within batches, both drawn from what the program holds for likely
-/// before any record: Jeffreys's rule, and Beta(1, 4).
-std::vector<core::BatchRecord> fromOneLaw(int earlier, stats::SeededRandom& random) {
-    const double rate = random.beta(0.5, 0.5), likeness = random.beta(1, 4), sum = (1 - likeness) / likeness;
+struct LawOfRates {
+    double a{}, b{};  // of the beta distribution that a logbook's rate is drawn from
+};
+
+/// `earlier` batches and one going on, all of one rate and one likeness within batches; the likeness is drawn from what the program holds for
+/// likely before any record, Beta(1, 4).
+std::vector<core::BatchRecord> fromOneLaw(int earlier, const LawOfRates& law, stats::SeededRandom& random) {
+    const double rate = random.beta(law.a, law.b), likeness = random.beta(1, 4), sum = (1 - likeness) / likeness;
     std::vector<core::BatchRecord> batches;
     for (int i = 0; i <= earlier; ++i) {
         const int stuck = 12 + static_cast<int>(random.below(17));
@@ -95,28 +99,51 @@ bool isFlagged(const std::vector<core::BatchRecord>& batches, double falseAlarmR
     return !core::batchesBehind(batches, shelves, lookedOn()).empty();
 }
 
-TEST(BatchesBehind, KeepToTheRateOfFalseAlarmsThatIsSet) {
+constexpr std::array setRates{0.1, 0.05, 0.01};
+constexpr int flagRuns = 1000;
+
+/// How often the batch going on was flagged at each of setRates.
+std::array<double, setRates.size()> flaggedShares(int earlier, const LawOfRates& law, stats::SeededRandom& random) {
+    std::array<int, setRates.size()> flagged{};
+    for (int run = 0; run < flagRuns; ++run) {
+        const std::vector<core::BatchRecord> batches = fromOneLaw(earlier, law, random);
+        // What isn't flagged at a rate isn't at a smaller one.
+        for (std::size_t i = 0; i < setRates.size() && isFlagged(batches, setRates[i]); ++i) ++flagged[i];
+    }
+    std::array<double, setRates.size()> shares{};
+    for (std::size_t i = 0; i < setRates.size(); ++i) {
+        shares[i] = static_cast<double>(flagged[i]) / flagRuns;
+        std::cout << "[ " << earlier << " earlier batches, set to " << setRates[i] << ": flagged " << shares[i]
+                  << " ]\n";
+    }
+    return shares;
+}
+
+double threeErrors(double rate) {
+    return 3 * std::sqrt(rate * (1 - rate) / flagRuns);
+}
+
+TEST(BatchesBehind, AreNeverMoreFalseAlarmsThanIsSetWhateverTheRates) {
     stats::SeededRandom random(20261130);
     std::cout << "[ seed 20261130 ]\n";
-    constexpr std::array rates{0.1, 0.05, 0.01};
-    constexpr int runs = 1000;
     for (const int earlier : {3, 10, 30}) {
-        std::array<int, rates.size()> flagged{};
-        for (int run = 0; run < runs; ++run) {
-            const std::vector<core::BatchRecord> batches = fromOneLaw(earlier, random);
-            // What isn't flagged at a rate isn't at a smaller one.
-            for (std::size_t i = 0; i < rates.size() && isFlagged(batches, rates[i]); ++i) ++flagged[i];
-        }
-        for (std::size_t i = 0; i < rates.size(); ++i) {
-            const double share = static_cast<double>(flagged[i]) / runs;
-            std::cout << "[ " << earlier << " earlier batches, set to " << rates[i] << ": flagged " << share << " ]\n";
-            EXPECT_LE(share, rates[i] + 3 * std::sqrt(rates[i] * (1 - rates[i]) / runs)) << earlier;
+        const auto shares = flaggedShares(earlier, {0.5, 0.5}, random);  // Jeffreys's: many near 0 and 1
+        for (std::size_t i = 0; i < setRates.size(); ++i) {
+            EXPECT_LE(shares[i], setRates[i] + threeErrors(setRates[i])) << earlier;
             // Counts are whole, and a rate near 0 or 1 leaves no room for alarms.
             if (earlier == 30) {
-                EXPECT_GE(share, rates[i] / 4) << "so rare that nobody is warned";
+                EXPECT_GE(shares[i], setRates[i] / 4) << "so rare that nobody is warned";
             }
         }
     }
+}
+
+TEST(BatchesBehind, AreAsManyFalseAlarmsAsIsSetWhereRatesLeaveRoomForThem) {
+    stats::SeededRandom random(20261131);
+    std::cout << "[ seed 20261131 ]\n";
+    const auto shares = flaggedShares(30, {5, 3}, random);  // mostly from 30 to 90 in 100
+    for (std::size_t i = 0; i < setRates.size(); ++i)
+        EXPECT_NEAR(shares[i], setRates[i], threeErrors(setRates[i])) << setRates[i];
 }
 
 }  // namespace
