@@ -12,11 +12,16 @@
 namespace report {
 namespace {
 
+/// With more decimals than money is paid in: who redoes a sum wants its parts to add up.
+QString amountInWords(double amount) {
+    const double size = std::abs(amount);
+    return size >= 0.01 && size < 1 ? plot::decimalText(amount, 4) : plot::costAmount(amount);
+}
+
 /// `name` for people, and `name_r` with more digits than any cent has, yet none that are only rounding.
 void putAmount(Numbers& numbers, const QString& name, double amount) {
     constexpr int digits = 10;
-    const double size = std::abs(amount);
-    numbers[name] = size >= 0.01 && size < 1 ? plot::decimalText(amount, 4) : plot::costAmount(amount);
+    numbers[name] = amountInWords(amount);
     numbers[name + QStringLiteral("_r")] = QLocale::c().toString(amount, 'g', digits);
 }
 
@@ -67,7 +72,7 @@ QString partsInWords(const core::CostParts& parts) {
     QStringList words;
     for (const core::CostPart part : core::allCostParts)
         if (parts.of(part) > 0)
-            words << QStringLiteral("%1 %2").arg(plot::costPartText(part), plot::costAmount(parts.of(part)));
+            words << QStringLiteral("%1 %2").arg(plot::costPartText(part), amountInWords(parts.of(part)));
     return words.join(QStringLiteral(" + "));
 }
 

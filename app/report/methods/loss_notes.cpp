@@ -68,10 +68,10 @@ std::vector<MethodNote> notesOnLosses(const core::Losses& losses) {
 }
 
 std::vector<MethodNote> notesOnLossesByMonth(const core::Losses& losses) {
-    const auto most =
-        std::ranges::max_element(losses.months, {}, [](const core::MonthOfLosses& month) { return month.count.lost; });
-    if (most == losses.months.end()) return {};
-    return notesOnLossRate(plot::monthText(most->month), most->count, losses.level);
+    const auto worst = std::ranges::max_element(
+        losses.months, {}, [](const core::MonthOfLosses& month) { return month.count.rate.value_or(0); });
+    if (worst == losses.months.end()) return {};
+    return notesOnLossRate(plot::monthText(worst->month), worst->count, losses.level);
 }
 
 std::vector<MethodNote> notesOnLossesByStation(const core::Losses& losses) {

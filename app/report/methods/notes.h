@@ -52,7 +52,7 @@ namespace report {
 [[nodiscard]] std::vector<MethodNote> notesOnPayOff(const core::Worth& worth, int pair);
 /// Shares of the causes: those of the first.
 [[nodiscard]] std::vector<MethodNote> notesOnLosses(const core::Losses& losses);
-/// Lost of those that stood: in the month with most lost, or at the station with the highest rate.
+/// Lost of those that stood: in the month, or at the station, with the highest rate.
 [[nodiscard]] std::vector<MethodNote> notesOnLossesByMonth(const core::Losses& losses);
 [[nodiscard]] std::vector<MethodNote> notesOnLossesByStation(const core::Losses& losses);
 
