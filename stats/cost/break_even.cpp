@@ -27,7 +27,7 @@ class Race {
     Race(const Outlay& dear, const Outlay& cheap)
         : dear_(dear), cheap_(cheap), dearRates_(function, dear.rates), cheapRates_(function, cheap.rates) {}
 
-    /// P(dear costs less for each success after `batches` and from then on).
+    /// P(dear costs less after `batches`, and from then on).
     [[nodiscard]] double chanceBy(double batches) const {
         const double share = 1 / batches;
         double chance = 0;
@@ -48,10 +48,11 @@ class Race {
     }
 
   private:
-    /// P(dear costs less), given its rate, when `share` of what is paid up front falls on each batch.
+    /// P(dear costs less), given its rate, when `share` of what it needs more up front falls on each of its batches.
     [[nodiscard]] double chanceAt(double dearRate, double share) const {
-        const double dearCost = (dear_.upFront * share + dear_.perBatch) / dear_.trialsPerBatch;
-        const double cheapCost = (cheap_.upFront * share + cheap_.perBatch) / cheap_.trialsPerBatch;
+        const double dearCost = ((dear_.upFront - cheap_.upFront) * share + dear_.perBatch) / dear_.trialsPerBatch;
+        const double cheapCost = cheap_.perBatch / cheap_.trialsPerBatch;
+        if (dearCost < 0) return 1;
         if (dearCost == 0) return cheapCost > 0 ? 1 : 0.5;
         return cheapRates_.below(dearRate * cheapCost / dearCost);
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// From how many batches on is the way with the dearer equipment the cheaper one for each trial that succeeds?
+// From how many batches on has the way with the dearer equipment paid for it by what each trial that succeeds costs less?
 #pragma once
 
 #include <optional>
@@ -19,7 +19,7 @@ struct Outlay {
 
 struct BreakEven {
     int batches{};          // so many were asked about
-    double chanceByThen{};  // that `dear` has cost less for each success by then, and stays so
+    double chanceByThen{};  // that `dear` has cost less by then than as many successes of `cheap`, and stays so
     double chanceEver{};    // the same after any number of batches
     std::optional<int>
         low;  // between which numbers of batches it comes at the level asked; absent: never, or beyond `mostBatches`
@@ -30,9 +30,10 @@ struct BreakEven {
 /// Beyond it a break-even is none: no equipment lasts so long.
 inline constexpr int mostBatchesToBreakEven = 1'000'000;
 
-/// After n batches a way has cost (upFront + n perBatch) / (n trialsPerBatch rate) for each success. `dear` breaks even with the first n from
-/// which on it costs less than `cheap`; rates are only known by their laws, so n has a law too: P(n <= x) is the probability that it costs
-/// less after x batches and goes on to.
+/// For the same number of successes: n batches of `dear` cost upFront + n perBatch; as many successes take n r batches of `cheap`, r being
+/// trialsPerBatch x rate of the one over that of the other, and cost its upFront + n r perBatch. `dear` breaks even with the first n from which
+/// on it costs less; rates are only known by their laws, so n has a law too: P(n <= x) is the probability that it costs less after x batches
+/// and goes on to.
 ///
 /// Domain    money finite; trialsPerBatch above 0, finite; 1 <= batches <= mostBatchesToBreakEven; 0 < level < 1; rates as chanceCheaper(); else
 ///           std::domain_error.

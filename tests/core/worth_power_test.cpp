@@ -84,11 +84,11 @@ class RateByChance {
     std::vector<std::vector<double>> sums_;
 };
 
-/// The first number of batches from which on the tub has cost less for each rooted plant; infinite: none.
+/// The first number of batches from which on the tub has cost less than as many plants by tray; infinite: none.
 double paidAfter(const core::WorthOfPair& pair, double dearRate, double cheapRate) {
     const double dear = pair.dear.cuttingsPerBatch * dearRate, cheap = pair.cheap.cuttingsPerBatch * cheapRate;
-    const double once = pair.dear.upFront / dear - pair.cheap.upFront / cheap,
-                 saved = pair.cheap.perBatch / cheap - pair.dear.perBatch / dear;
+    const double once = pair.dear.upFront - pair.cheap.upFront,
+                 saved = pair.cheap.perBatch * dear / cheap - pair.dear.perBatch;
     return saved > 0 ? std::max(1.0, std::floor(once / saved) + 1) : std::numeric_limits<double>::infinity();
 }
 

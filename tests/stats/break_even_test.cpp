@@ -27,8 +27,8 @@ std::vector<stats::RatePoint> aHalf() {
     return {{0.5 - 1e-6, 0, 1e-9}, {0.5, 0, 1 - 2e-9}, {0.5 + 1e-6, 0, 1e-9}};
 }
 
-double costAfter(double batches, const stats::Outlay& outlay, double rate) {
-    return (outlay.upFront / batches + outlay.perBatch) / (outlay.trialsPerBatch * rate);
+double costOfSuccesses(double successes, const stats::Outlay& outlay, double rate) {
+    return outlay.upFront + successes / (outlay.trialsPerBatch * rate) * outlay.perBatch;
 }
 
 TEST(BreakEven, AgreesWithAMillionDraws) {
@@ -38,7 +38,8 @@ TEST(BreakEven, AgreesWithAMillionDraws) {
     const auto shareBy = [&](double batches) {
         return simulated::shareOf(drawn, [&](const simulated::Rates& rates) {
             const auto one = tub({}), other = tray({});
-            return costAfter(batches, one, rates.first) < costAfter(batches, other, rates.second) &&
+            const double successes = batches * one.trialsPerBatch * rates.first;
+            return costOfSuccesses(successes, one, rates.first) < costOfSuccesses(successes, other, rates.second) &&
                    one.perBatch / rates.first < other.perBatch / rates.second;
         });
     };
@@ -62,6 +63,16 @@ TEST(BreakEven, IsThePlainQuotientWhereBothRatesAreAllButKnown) {
     const stats::BreakEven got = stats::breakEven(tub(rates), tray(rates), 40, 0.5);
     EXPECT_EQ(*got.middle, 32);
     EXPECT_GT(got.chanceByThen, 0.99);
+}
+
+TEST(BreakEven, CountsWhatTheCheapWayNeedsUpFrontOnce) {
+    // Alike in everything but 52.95 more up front and 0.10 saved a batch: 529.5 batches, whatever the other needs up front itself.
+    const auto rates = aHalf();
+    const stats::BreakEven got =
+        stats::breakEven({.upFront = 154.95, .perBatch = 18.6, .trialsPerBatch = 24, .rates = rates},
+                         {.upFront = 102, .perBatch = 18.7, .trialsPerBatch = 24, .rates = rates}, 529, 0.5);
+    EXPECT_LT(got.chanceByThen, 0.01);
+    EXPECT_EQ(*got.middle, 530);
 }
 
 TEST(BreakEven, NeverComesWhereTheDearWayCostsMoreWithEachBatchToo) {
