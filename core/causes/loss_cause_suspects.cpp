@@ -101,6 +101,7 @@ struct CauseInRecords {
     std::vector<std::size_t> standing;  // others that stood then
     DaysOfLoss days;
 
+    [[nodiscard]] bool isUsualKnown() const { return usual.of > 0; }
     /// As if one more had been lost to it of four: few records say little of what is usual.
     [[nodiscard]] double usualShare() const { return (usual.count + 1.0) / (usual.of + 4.0); }
 };
@@ -127,8 +128,9 @@ CauseInRecords causeInRecords(LossCauseId cause, const SuspectSearch& search) {
     return found;
 }
 
-/// The batch alone was hit, or all that stood then: each as likely before looking.
+/// The batch alone was hit, or all that stood then: each as likely before looking. Says nothing where nothing tells the usual share.
 double logRatioOf(const CauseInRecords& found, const SuspectSearch& search) {
+    if (!found.isUsualKnown()) return 0;
     const double likeness = std::max(leastLikeness, search.records.spread.correlation);
     const double alone = logRaised({found.own}, found.usualShare(), likeness);
     const double together =
@@ -154,9 +156,9 @@ std::string wholeText(double value) {
 }
 
 void describe(const CauseInRecords& found, const std::string& name, Candidate& candidate) {
-    const std::string usual = found.usual.of == 0 ? "nothing lost at other times tells what is usual."
-                                                  : "at other times " + std::to_string(found.usual.count) + " of " +
-                                                        std::to_string(found.usual.of) + " were.";
+    const std::string usual = found.isUsualKnown() ? "at other times " + std::to_string(found.usual.count) + " of " +
+                                                         std::to_string(found.usual.of) + " were."
+                                                   : "nothing lost at other times tells what is usual.";
     candidate.speaksFor.push_back(std::to_string(found.own.count) + " of its " + std::to_string(found.own.of) +
                                   " lost cuttings were lost to \u201c" + name + "\u201d; " + usual);
     if (found.company.of == 0) return;
@@ -168,6 +170,7 @@ void describe(const CauseInRecords& found, const std::string& name, Candidate& c
 }
 
 void weighShortfall(const CauseInRecords& found, const SuspectSearch& search, Candidate& candidate) {
+    if (!found.isUsualKnown()) return;
     const auto shortfall = shortfallOf(search);
     if (!shortfall || *shortfall < 1) return;
     const double more = found.own.count - found.usualShare() * found.own.of;

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <stop_token>
 
 #include "core/comparison/spread.h"
@@ -24,6 +25,7 @@ using support::tubSouth;
 using testing::Contains;
 using testing::HasSubstr;
 using testing::IsEmpty;
+using testing::Not;
 
 TEST(Suspects, NameAColdTubThatOthersSufferedFromToo) {
     const core::Suspects found = coldNorthTub().suspects();
@@ -106,6 +108,12 @@ TEST(Suspects, NameNothingOfTheOnlyBatchThereIs) {
     EXPECT_EQ(found.considered, 0);
     EXPECT_FALSE(found.isNamed);
     EXPECT_THAT(found.inWords, HasSubstr("There is no other batch to judge by."));
+    const auto cause = std::ranges::find(found.suspects, SuspectKind::LossCause, &core::Suspect::kind);
+    ASSERT_NE(cause, found.suspects.end());
+    EXPECT_LT(cause->odds, 1);
+    EXPECT_THAT(cause->oddsInWords, HasSubstr("against it: luck alone is likelier"));
+    EXPECT_THAT(cause->speaksFor, Contains(HasSubstr("nothing lost at other times tells what is usual")));
+    EXPECT_THAT(cause->speaksFor, Not(Contains(HasSubstr("more than usual"))));
 }
 
 TEST(Suspects, SayWhatToRecordWhereNothingIsKnown) {
