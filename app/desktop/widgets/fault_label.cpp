@@ -2,10 +2,13 @@
 #include "app/desktop/widgets/fault_label.h"
 
 #include <QAccessible>
+#include <QDialog>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QScreen>
 #include <QStyle>
+#include <algorithm>
 
 #include "app/desktop/look/look.h"
 
@@ -27,8 +30,18 @@ void FaultLabel::setFault(const QString& sentence) {
     setAccessibleName(sentence);
     setVisible(!sentence.isEmpty());
     if (sentence.isEmpty()) return;
+    makeRoom();
     QAccessibleEvent spoken(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&spoken);
+}
+
+/// A window keeps to its layout's least size, in which lines that wrap count as one.
+void FaultLabel::makeRoom() {
+    auto* dialog = qobject_cast<QDialog*>(window());
+    if (dialog == nullptr || !dialog->isVisible() || dialog->layout() == nullptr) return;
+    const int wanted = dialog->layout()->totalMinimumHeightForWidth(dialog->width());
+    const int most = dialog->screen()->availableSize().height();
+    if (wanted > dialog->height()) dialog->resize(dialog->width(), std::min(wanted, most));
 }
 
 void FaultLabel::changeEvent(QEvent* event) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Bad input is marked where it stands: a line of text with a sign in front, under its field, hidden while there is no
-// fault. FaultMarks knows a form's fields by the names that refusals use, shows each refusal under its field and puts
+// fault; a dialog that is too low for it grows. FaultMarks knows a form's fields by the names that refusals use, shows each refusal under its field and puts
 // the focus on the first.
 #pragma once
 
@@ -25,6 +25,7 @@ class FaultLabel : public QWidget {
 
   private:
     void colour();
+    void makeRoom();
 
     QLabel* sign_;
     QLabel* text_;

@@ -92,6 +92,11 @@ TEST_F(SeasonReviewDialog, MarksABadSpanWhereItStandsAndThrowsNothingAway) {
     ASSERT_TRUE(comesTrue([this] { return !faults().isEmpty(); }));
     EXPECT_TRUE(faults().first().contains(QStringLiteral("2026-04-01"))) << faults().first().toStdString();
     EXPECT_EQ(preview(), nullptr);
+    QCoreApplication::processEvents();
+    for (const QLabel* label : dialog_->findChildren<QLabel*>())
+        if (label->isVisible() && label->wordWrap()) {
+            EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+        }
     find<QLineEdit>("reviewUntil").setText(QStringLiteral("when they root"));
     ask();
     ASSERT_EQ(faults().size(), 1);
