@@ -23,9 +23,12 @@ std::optional<WholeCost> wholeCostOf(const core::CostsOfBatches& costs, core::Ba
     return whole;
 }
 
-QString costsInWords(const core::CostOfBatch& cost, const core::Tally& tally, const std::string& currency) {
+QString costsInWords(const core::CostOfBatch& cost, const core::Tally& tally, bool isClosed,
+                     const std::string& currency) {
     const double sum = cost.parts.total();
     const QString all = plot::costText(sum, currency);
+    if (tally.rooted == 0 && isClosed)
+        return CostWords::tr("%1 in all; none rooted, so there is no figure for each").arg(all);
     if (tally.rooted == 0) return CostWords::tr("%1 in all; none rooted yet, so there is no figure for each").arg(all);
     return CostWords::tr("%1 in all, %2 for each of %3 rooted so far")
         .arg(all, plot::costText(sum / tally.rooted, currency), plot::countText(tally.rooted));

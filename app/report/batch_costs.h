@@ -24,7 +24,7 @@ struct WholeCost {
 [[nodiscard]] std::optional<WholeCost> wholeCostOf(const core::CostsOfBatches& costs, core::BatchId batch);
 
 /// "12.50 EUR in all, 0.69 EUR for each of 18 rooted so far"
-[[nodiscard]] QString costsInWords(const core::CostOfBatch& cost, const core::Tally& tally,
+[[nodiscard]] QString costsInWords(const core::CostOfBatch& cost, const core::Tally& tally, bool isClosed,
                                    const std::string& currency);
 /// "used up 1.10, work 11.40"; empty where it cost nothing.
 [[nodiscard]] QString costPartsInWords(const core::CostOfBatch& cost);

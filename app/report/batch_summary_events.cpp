@@ -63,13 +63,15 @@ Table expenseTable(const BatchEvents& events, const core::Batch& batch, const st
     return table;
 }
 
-std::vector<Block> costBlocks(const BatchEvents& events, const core::Tally& tally, const std::string& currency) {
+std::vector<Block> costBlocks(const BatchEvents& events, const core::Batch& batch, const core::Tally& tally,
+                              const std::string& currency) {
     if (!events.cost || events.cost->cost.lines.empty()) return {};
     std::vector<Block> blocks;
     blocks.emplace_back(Heading{EventsWords::tr("What it cost")});
     blocks.emplace_back(
         Paragraph{EventsWords::tr("%1: %2.", "a sum; its parts")
-                      .arg(costsInWords(events.cost->cost, tally, currency), costPartsInWords(events.cost->cost)),
+                      .arg(costsInWords(events.cost->cost, tally, core::isClosed(batch, tally), currency),
+                           costPartsInWords(events.cost->cost)),
                   Tone::Plain});
     for (const std::string& sentence : events.cost->missing)
         blocks.emplace_back(Paragraph{QString::fromStdString(sentence), Tone::Caution});
@@ -143,7 +145,8 @@ std::vector<Block> eventBlocks(const BatchEvents& events, const core::BatchSumma
         blocks.emplace_back(Heading{EventsWords::tr("Expenses")});
         blocks.emplace_back(expenseTable(events, batch, shelves.facts.currency));
     }
-    for (Block& block : costBlocks(events, summary.tally, shelves.facts.currency)) blocks.push_back(std::move(block));
+    for (Block& block : costBlocks(events, batch, summary.tally, shelves.facts.currency))
+        blocks.push_back(std::move(block));
     return blocks;
 }
 

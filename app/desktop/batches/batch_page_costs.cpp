@@ -28,8 +28,11 @@ void BatchPageModel::describeCost() {
     view_->costParts.clear();
     if (!view_->cost) return;
     const core::Tally tally = core::tallyOf(view_->record.batch, view_->record.checks);
-    view_->costs = report::costsInWords(view_->cost->cost, tally, workspace_.shelves().facts.currency);
-    QStringList rest{report::costPartsInWords(view_->cost->cost)};
+    const std::string& currency = workspace_.shelves().facts.currency;
+    view_->costs = report::costsInWords(view_->cost->cost, tally, core::isClosed(view_->record.batch, tally), currency);
+    QString parts = report::costPartsInWords(view_->cost->cost);
+    if (!parts.isEmpty()) parts = tr("In %1: %2", "EUR; parts of a cost").arg(QString::fromStdString(currency), parts);
+    QStringList rest{parts};
     for (const std::string& sentence : view_->cost->missing) rest << QString::fromStdString(sentence);
     rest.removeAll(QString());
     view_->costParts = rest.join(QLatin1Char('\n'));

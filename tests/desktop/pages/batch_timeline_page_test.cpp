@@ -192,7 +192,7 @@ TEST_F(Timeline, CountsWhatABatchCostForEachThatRooted) {
     EXPECT_EQ(expenses()[0].hundredths, 1250);
     EXPECT_EQ(named<QLabel>(*page_, "batchCost").text(),
               QStringLiteral("12.50 EUR in all, 0.69 EUR for each of 18 rooted so far"));
-    EXPECT_EQ(named<QLabel>(*page_, "batchCosts").text(), QStringLiteral("written down 12.50"));
+    EXPECT_EQ(named<QLabel>(*page_, "batchCosts").text(), QStringLiteral("In EUR: written down 12.50"));
     choose(QStringLiteral("expense"));
     press(Qt::Key_Return);
     auto* dialog = pages::opened<desktop::ExpenseDialog>(*page_);
@@ -226,6 +226,27 @@ TEST_F(Timeline, HasNoFigureForEachWhereNoneRooted) {
     spend("gel", "3");
     EXPECT_EQ(named<QLabel>(*page_, "batchCost").text(),
               QStringLiteral("3.00 EUR in all; none rooted yet, so there is no figure for each"));
+}
+
+TEST_F(Timeline, DoesNotSayYetOfAClosedBatchWhereNoneRooted) {
+    fill(support::recordsOf({support::aBatch().code("B260001A").looked(30, {.lost = 24})}));
+    page_->showBatch(id());
+    spend("gel", "3");
+    EXPECT_EQ(named<QLabel>(*page_, "batchCost").text(),
+              QStringLiteral("3.00 EUR in all; none rooted, so there is no figure for each"));
+}
+
+TEST_F(Timeline, HasRoomForEveryFaultOfAnExpense) {
+    spend("gel", "\u22123");
+    auto* dialog = pages::opened<desktop::ExpenseDialog>(*page_);
+    ASSERT_NE(dialog, nullptr);
+    named<QLineEdit>(*dialog, "expenseMinutes").setText(QStringLiteral("abc"));
+    named<QPushButton>(*dialog, "saveExpense").click();
+    QCoreApplication::processEvents();
+    for (const QLabel* label : dialog->findChildren<QLabel*>())
+        if (label->isVisible() && label->wordWrap()) {
+            EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+        }
 }
 
 TEST_F(Timeline, KeepsANoteOnLeavingAndUndoTakesItBack) {
