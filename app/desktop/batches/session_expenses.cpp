@@ -32,7 +32,9 @@ SessionExpenses::SessionExpenses(BatchPageModel& model, QWidget* parent)
     buttons->addWidget(edit_ = makeButton(tr("&Edit\u2026"), "editSessionExpense", tr("F2"), &SessionExpenses::edit));
     buttons->addWidget(remove_ =
                            makeButton(tr("Remo&ve"), "removeSessionExpense", tr("Delete"), &SessionExpenses::remove));
-    buttons->addStretch(1);
+    QLabel* atOnce = quietLabelSaying(tr("Each is kept at once."));
+    atOnce->setAlignment(Qt::AlignVCenter | Qt::AlignTrailing);
+    buttons->addWidget(atOnce, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(caption);
