@@ -14,6 +14,7 @@
 #include "app/desktop/shelves/merge_dialog.h"
 #include "app/desktop/shelves/shelf_model.h"
 #include "app/desktop/widgets/fault_label.h"
+#include "app/desktop/widgets/table_columns.h"
 #include "app/desktop/widgets/table_manners.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
@@ -52,6 +53,7 @@ void ShelfView::read() {
         ShelfUses uses;
         if (shelf_.uses) context_.workspace.attempt([&](db::Logbook&) { uses = shelf_.uses(context_.workspace); });
         model_->show(std::move(items), std::move(uses));
+        if (before.empty() && model_->total() > 0) columns_->startWith(usualWidths());
         hasRead_ = true;
     } else {
         model_->show({}, {});

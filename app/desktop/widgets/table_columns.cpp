@@ -104,6 +104,15 @@ void TableColumns::reset() {
         header.moveSection(header.visualIndex(column), column);
 }
 
+void TableColumns::startWith(const std::vector<int>& widths) {
+    for (std::size_t column = 0; column < columns_.size(); ++column) {
+        const double ems = static_cast<double>(widths[column]) / em();
+        if (columns_[column].ems == startEms_[column]) columns_[column].ems = ems;
+        startEms_[column] = ems;
+    }
+    lay();
+}
+
 void TableColumns::recall() {
     const auto table = memory_ ? tableFrom(memory_->shape(name_), static_cast<int>(columns_.size())) : std::nullopt;
     if (!table) return;

@@ -21,6 +21,8 @@ class TableColumns : public QObject {
     /// `widths` in pixels at the table's text size, as at first. The first column can't be hidden. `memory` may be nullptr.
     TableColumns(QTableView& table, const std::vector<int>& widths, int stretched, Memory* memory, QString name);
 
+    /// Other widths as at first, in pixels; columns that a person gave a width keep it.
+    void startWith(const std::vector<int>& widths);
     /// For the current column; no column is current in an empty table.
     void showMenu(const QPoint& globalPlace);
 
