@@ -18,9 +18,6 @@
 #include "app/desktop/widgets/fault_label.h"
 #include "app/desktop/workspace.h"
 #include "app/plot/number_text.h"
-#include "core/money/amount_entry.h"
-#include "core/money/price_rules.h"
-#include "core/units/number_entry.h"
 #include "db/actions/price_actions.h"
 
 namespace desktop {
@@ -35,18 +32,12 @@ bool canHaveOwner(const core::Price& price) {
            !(price.kind == core::PriceKind::WorkTime && price.basis == core::PriceBasis::Session);
 }
 
-/// Nothing, with a refusal, when it can't be read.
-std::optional<double> figureBefore(const QString& unit, const QString& typed, core::Refusals& faults) {
-    const std::optional<double> figure = core::numberFrom(typed.toStdString());
-    if (figure) return figure;
-    const QString sentence =
-        typed.trimmed().isEmpty()
-            ? UsualPricesDialog::tr("What stands before \u201c%1\u201d is blank; a number is allowed, such as 1.5.")
-                  .arg(unit)
-            : UsualPricesDialog::tr("\u201c%2\u201d stands before \u201c%1\u201d; a number is allowed, such as 1.5.")
-                  .arg(unit, typed.trimmed());
-    faults.push_back({unit.toStdString(), typed.toStdString(), {}, sentence.toStdString()});
-    return {};
+QLabel* usualHeading(const QString& text) {
+    auto* label = new QLabel(text);
+    QFont bold = label->font();
+    bold.setBold(true);
+    label->setFont(bold);
+    return label;
 }
 
 }  // namespace
@@ -73,6 +64,7 @@ QLayout* UsualPricesDialog::makeFrom() {
     from_->line()->installEventFilter(this);
     from_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     fromFault_ = new FaultLabel;
+    connect(from_, &DateEdit::dateChanged, this, &UsualPricesDialog::judgeFromAnew);
     auto* label = new QLabel(tr("&From"));
     label->setBuddy(from_->line());
     auto* row = new QHBoxLayout;
@@ -128,29 +120,54 @@ void UsualPricesDialog::build() {
     layout->addWidget(buttons);
 }
 
+/// The place in the box: that of its usual method where that is in use, else the whole bench, which stands first.
+int UsualPricesDialog::usualOwnerOf(const UsualThing& thing) const {
+    for (const core::Method& method : context_.workspace.shelves().methods)
+        for (std::size_t i = 1; i < owners_.size() && method.name == thing.method; ++i)
+            if (owners_[i].method == method.id) return static_cast<int>(i);
+    return 0;
+}
+
+/// For the line that comes next.
+QComboBox* UsualPricesDialog::makeOwner(const UsualThing& thing) {
+    const std::size_t number = lines_.size();
+    auto* owner = new QComboBox;
+    owner->setObjectName(QStringLiteral("usual%1Owner").arg(number));
+    for (const PriceOwner& each : owners_) owner->addItem(each.text);
+    // In large type the boxes give way, so that nothing is to be scrolled sideways.
+    owner->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    owner->setMinimumContentsLength(12);
+    owner->setAccessibleName(tr("%1: whose", "air pump").arg(QString::fromStdString(thing.price.what)));
+    owner->setAccessibleDescription(owner->accessibleName());
+    owner->installEventFilter(this);
+    owner->setCurrentIndex(usualOwnerOf(thing));
+    connect(owner, &QComboBox::currentIndexChanged, this, [this, number] { judgeAnew(number); });
+    return owner;
+}
+
 void UsualPricesDialog::addLine(QGridLayout& grid, const UsualThing& thing) {
     int row = grid.rowCount();
     if (lines_.empty() || lines_.back().thing.group != thing.group) {
-        auto* heading = new QLabel(thing.group);
-        QFont bold = heading->font();
-        bold.setBold(true);
-        heading->setFont(bold);
-        grid.addWidget(heading, row++, UsualWhat, 1, usualColumns);
+        grid.addWidget(usualHeading(thing.group), row++, UsualWhat, 1, usualColumns);
     }
     Line line{.thing = thing, .figures = {}, .owner = nullptr, .fault = new FaultLabel};
     const QString what = QString::fromStdString(thing.price.what);
     auto* label = new QLabel(what);
     grid.addWidget(label, row, UsualWhat);
+    const std::size_t number = lines_.size();
     const auto add = [&](const QString& unit, int column, const QString& name) {
         if (unit.isEmpty()) return;
         auto* figure = new QLineEdit;
-        figure->setObjectName(QStringLiteral("usual%1Figure%2").arg(lines_.size()).arg(line.figures.size()));
+        figure->setObjectName(QStringLiteral("usual%1Figure%2").arg(number).arg(line.figures.size()));
         figure->setAccessibleName(name);
         figure->setAlignment(Qt::AlignRight);
         figure->setMaxLength(16);
         figure->setMaximumWidth(fontMetrics().horizontalAdvance(QStringLiteral("00000000")) + fontMetrics().height());
         figure->installEventFilter(this);
-        connect(figure, &QLineEdit::textEdited, this, &UsualPricesDialog::showFilled);
+        connect(figure, &QLineEdit::textEdited, this, [this, number] {
+            showFilled();
+            judgeAnew(number);
+        });
         grid.addWidget(figure, row, column);
         const bool leadsOn = column == UsualAmount && !thing.between.isEmpty();
         grid.addWidget(new QLabel(leadsOn ? tr("%1, %2", "EUR, lasts").arg(unit, thing.between) : unit), row,
@@ -164,72 +181,11 @@ void UsualPricesDialog::addLine(QGridLayout& grid, const UsualThing& thing) {
     add(thing.secondUnit, UsualFigure, named.arg(what, thing.secondUnit));
     label->setBuddy(line.figures.front());
     if (canHaveOwner(thing.price)) {
-        line.owner = new QComboBox;
-        line.owner->setObjectName(QStringLiteral("usual%1Owner").arg(lines_.size()));
-        for (const PriceOwner& owner : owners_) line.owner->addItem(owner.text);
-        // In large type the boxes give way, so that nothing is to be scrolled sideways.
-        line.owner->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        line.owner->setMinimumContentsLength(12);
-        line.owner->setAccessibleName(tr("%1: whose", "air pump").arg(what));
-        line.owner->setAccessibleDescription(line.owner->accessibleName());
-        line.owner->installEventFilter(this);
+        line.owner = makeOwner(thing);
         grid.addWidget(line.owner, row, UsualWhose);
     }
     grid.addWidget(line.fault, row + 1, UsualAmount, 1, usualColumns - UsualAmount);
     lines_.push_back(std::move(line));
-}
-
-bool UsualPricesDialog::isBlank(const Line& line) {
-    return std::ranges::all_of(line.figures, [](const QLineEdit* edit) { return edit->text().trimmed().isEmpty(); });
-}
-
-core::Price UsualPricesDialog::priceOf(const Line& line, core::Date from, core::Refusals& faults) const {
-    core::Price price = line.thing.price;
-    price.from = from;
-    if (line.owner != nullptr) owners_[static_cast<std::size_t>(line.owner->currentIndex())].give(price);
-    auto next = line.figures.begin();
-    if (!line.thing.unitOfAmount.isEmpty()) {
-        const int mostDecimals = price.kind == core::PriceKind::Tariff ? 4 : 2;
-        const auto amount = core::tenThousandthsFrom((*next++)->text().toStdString(), mostDecimals);
-        if (amount) price.tenThousandths = *amount;
-        if (!amount) faults = amount.error();
-    }
-    const auto figure = [&](const QString& unit) {
-        return unit.isEmpty() ? std::nullopt : figureBefore(unit, (*next++)->text(), faults);
-    };
-    const std::optional<double> first = figure(line.thing.unitOfFigure);
-    const std::optional<double> second = figure(line.thing.secondUnit);
-    if (price.kind == core::PriceKind::Lasting) price.lastsYears = first;
-    if (price.kind == core::PriceKind::UsedUp) price.lastsFor = first;
-    if (price.kind == core::PriceKind::WorkTime) price.minutes = first.value_or(0);
-    if (price.kind == core::PriceKind::Electricity) {
-        price.watts = first.value_or(0);
-        price.hoursADay = second.value_or(0);
-    }
-    // Of what can't be read core would say that it is missing.
-    if (faults.empty()) faults = core::faultsIn(price, context_.workspace.shelves(), context_.workspace.today());
-    return price;
-}
-
-std::optional<std::vector<core::Price>> UsualPricesDialog::read() {
-    rest_->setFault({});
-    fromFault_->setFault(from_->fault());
-    QWidget* firstFault = from_->date() ? nullptr : from_->line();
-    std::vector<core::Price> prices;
-    for (const Line& line : lines_) {
-        core::Refusals faults;
-        if (!isBlank(line) && from_->date()) prices.push_back(priceOf(line, *from_->date(), faults));
-        line.fault->setFault(sentencesOf(faults));
-        if (!faults.empty() && firstFault == nullptr) firstFault = line.figures.front();
-    }
-    if (firstFault != nullptr) {
-        firstFault->setFocus(Qt::TabFocusReason);
-        return {};
-    }
-    if (!prices.empty()) return prices;
-    rest_->setFault(tr("Nothing is filled in yet; at least one row is needed."));
-    lines_.front().figures.front()->setFocus(Qt::TabFocusReason);
-    return {};
 }
 
 void UsualPricesDialog::keep() {

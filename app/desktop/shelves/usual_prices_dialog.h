@@ -40,14 +40,22 @@ class UsualPricesDialog : public QDialog {
         std::vector<QLineEdit*> figures;  // as many as it has, in the order of the columns
         QComboBox* owner{};               // nullptr: the whole bench's alone
         FaultLabel* fault{};
+        bool isJudged{};  // a fault was found on keeping: from then on it is judged while typing
     };
     void build();
     QLayout* makeFrom();
     QWidget* makeTable();
+    QComboBox* makeOwner(const UsualThing& thing);
     void addLine(QGridLayout& grid, const UsualThing& thing);
+    [[nodiscard]] int usualOwnerOf(const UsualThing& thing) const;
     [[nodiscard]] core::Date firstDay() const;
     [[nodiscard]] static bool isBlank(const Line& line);
     [[nodiscard]] core::Price priceOf(const Line& line, core::Date from, core::Refusals& faults) const;
+    /// Shows the faults, or that there is none any more; nothing when blank or at fault.
+    std::optional<core::Price> judge(const Line& line) const;
+    void judgeAnew(std::size_t number);
+    void judgeFromAnew();
+    void bringIntoSight(QWidget* fault);
     /// Nothing when there is a fault, which is then shown.
     std::optional<std::vector<core::Price>> read();
     void keep();

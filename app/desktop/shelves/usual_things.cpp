@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "app/desktop/shelves/money_words.h"
+#include "core/records.h"
 
 namespace desktop {
 
@@ -21,29 +22,44 @@ core::Price named(core::PriceKind kind, const QString& what, core::PriceBasis ba
     return price;
 }
 
+std::string ofWater() {
+    return core::startingShelves().methods.front().name;
+}
+std::string ofTrays() {
+    return core::startingShelves().methods.back().name;
+}
+
 void addLasting(std::vector<UsualThing>& things, const QString& money) {
     const QString group = UsualWords::tr("Things that last");
-    for (const QString& what :
-         {UsualWords::tr("tub"), UsualWords::tr("air pump"), UsualWords::tr("air stone"), UsualWords::tr("collars"),
-          UsualWords::tr("dome"), UsualWords::tr("lamp"), UsualWords::tr("trays")})
+    const auto add = [&](const QString& what, const std::string& method) {
         things.push_back({.group = group,
                           .price = named(core::PriceKind::Lasting, what),
                           .unitOfAmount = money,
                           .unitOfFigure = UsualWords::tr("years"),
-                          .between = UsualWords::tr("lasts")});
+                          .between = UsualWords::tr("lasts"),
+                          .method = method});
+    };
+    for (const QString& what :
+         {UsualWords::tr("tub"), UsualWords::tr("air pump"), UsualWords::tr("air stone"), UsualWords::tr("collars")})
+        add(what, ofWater());
+    add(UsualWords::tr("dome"), ofTrays());
+    add(UsualWords::tr("lamp"), {});
+    add(UsualWords::tr("trays"), ofTrays());
 }
 
 void addUsedUp(std::vector<UsualThing>& things, const QString& money) {
     const QString group = UsualWords::tr("Used up");
     const QString pack = UsualWords::tr("%1 a pack", "EUR").arg(money);
-    const auto add = [&](const QString& what, core::PriceBasis basis, const QString& unit) {
+    const auto add = [&](const QString& what, core::PriceBasis basis, const QString& unit,
+                         const std::string& method = {}) {
         things.push_back({.group = group,
                           .price = named(core::PriceKind::UsedUp, what, basis),
                           .unitOfAmount = pack,
                           .unitOfFigure = unit,
-                          .between = UsualWords::tr("does for")});
+                          .between = UsualWords::tr("does for"),
+                          .method = method});
     };
-    add(UsualWords::tr("medium"), core::PriceBasis::Cutting, UsualWords::tr("cuttings"));
+    add(UsualWords::tr("medium"), core::PriceBasis::Cutting, UsualWords::tr("cuttings"), ofTrays());
     add(UsualWords::tr("hormone"), core::PriceBasis::Cutting, UsualWords::tr("cuttings"));
     add(UsualWords::tr("nutrient"), core::PriceBasis::Batch, UsualWords::tr("batches"));
     add(UsualWords::tr("labels"), core::PriceBasis::Batch, UsualWords::tr("batches"));
@@ -51,12 +67,16 @@ void addUsedUp(std::vector<UsualThing>& things, const QString& money) {
 
 void addElectricity(std::vector<UsualThing>& things, const QString& money) {
     const QString group = UsualWords::tr("Electricity");
-    for (const QString& what : {UsualWords::tr("air pump"), UsualWords::tr("lamp")})
+    const auto add = [&](const QString& what, const std::string& method) {
         things.push_back({.group = group,
                           .price = named(core::PriceKind::Electricity, what),
                           .unitOfFigure = UsualWords::tr("W", "watts"),
                           .secondUnit = UsualWords::tr("hours a day"),
-                          .between = UsualWords::tr("for", "5 W, for 24 hours a day")});
+                          .between = UsualWords::tr("for", "5 W, for 24 hours a day"),
+                          .method = method});
+    };
+    add(UsualWords::tr("air pump"), ofWater());
+    add(UsualWords::tr("lamp"), {});
     things.push_back({.group = group,
                       .price = named(core::PriceKind::Tariff, usualNameOf(core::PriceKind::Tariff)),
                       .unitOfAmount = UsualWords::tr("%1 a kWh", "EUR").arg(money)});

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <string>
 #include <vector>
 
 #include "core/money/price.h"
@@ -16,6 +17,7 @@ struct UsualThing {
     QString unitOfFigure{};  // empty: it has only an amount
     QString secondUnit{};    // of power: hours a day
     QString between{};       // of the two figures: "lasts"
+    std::string method{};    // of a new logbook's, by name: whose it usually is; empty: the whole bench
 };
 
 [[nodiscard]] std::vector<UsualThing> usualThings(const std::string& currency);

@@ -116,6 +116,50 @@ TEST_F(FirstPrices, SayUnderTheRowWhatCantBe) {
     EXPECT_FALSE(form_->isVisible());
 }
 
+TEST_F(FirstPrices, ForgetAFaultAsSoonAsItIsMendedOrEmptied) {
+    openTable();
+    type("much");
+    press(Qt::Key_Return);
+    type("0");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(faultsOnTable(*form_).contains("Amount is \"much\"")) << faultsOnTable(*form_).toStdString();
+    EXPECT_TRUE(faultsOnTable(*form_).contains("Lasts for years is 0")) << "the second fault of the row, at once";
+    figureCalled("tub: amount").selectAll();
+    type("35");
+    EXPECT_FALSE(faultsOnTable(*form_).contains("Amount"));
+    EXPECT_TRUE(faultsOnTable(*form_).contains("Lasts for years is 0"));
+    figureCalled("tub: years").setFocus();
+    figureCalled("tub: years").selectAll();
+    type("x");
+    EXPECT_TRUE(faultsOnTable(*form_).contains("\u201cx\u201d stands before \u201cyears\u201d"));
+    press(Qt::Key_Backspace);
+    figureCalled("tub: amount").setFocus();
+    figureCalled("tub: amount").selectAll();
+    press(Qt::Key_Backspace);
+    EXPECT_EQ(faultsOnTable(*form_), QString()) << "a blank row is not kept";
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(faultsOnTable(*form_).contains("Nothing is filled in yet"));
+    type("3");
+    EXPECT_EQ(faultsOnTable(*form_), QString());
+}
+
+TEST_F(FirstPrices, BeginWithTheMethodThatAThingUsuallyBelongsTo) {
+    openTable();
+    const auto whose = [this](const char* box) { return named<QComboBox>(*form_, box).currentText(); };
+    EXPECT_EQ(whose("usual0Owner"), "aerated water (method)") << "tub";
+    EXPECT_EQ(whose("usual4Owner"), "media tray (method)") << "dome";
+    EXPECT_EQ(whose("usual5Owner"), "the whole bench") << "lamp";
+    EXPECT_EQ(whose("usual7Owner"), "media tray (method)") << "medium";
+    EXPECT_EQ(whose("usual11Owner"), "aerated water (method)") << "power of the pump";
+    core::Records records = support::recordsOf({});
+    for (core::Method& method : records.shelves.methods) method.isRetired = method.name == "aerated water";
+    std::erase_if(records.shelves.methods, [](const core::Method& method) { return method.name == "media tray"; });
+    fill(records);
+    openTable();
+    EXPECT_EQ(whose("usual0Owner"), "the whole bench") << "the method is retired";
+    EXPECT_EQ(whose("usual4Owner"), "the whole bench") << "there is no such method";
+}
+
 class PricesShelf : public pages::Desk {
   protected:
     PricesShelf() {
@@ -176,6 +220,24 @@ TEST_F(PricesShelf, TellsKindWhoseAmountLifeAndDays) {
                                    "", ""}));
     EXPECT_EQ(row(1), QStringList({"electricity tariff", "tariff", "the whole bench", "0.3142 EUR a kWh", "",
                                    "02/03/2026", "", ""}));
+}
+
+TEST_F(PricesShelf, HasItsColumnsFitWhatComesFirst) {
+    const auto widths = [](QTableView& of) {
+        std::vector<int> all;
+        for (int column = 0; column < of.model()->columnCount(); ++column) all.push_back(of.columnWidth(column));
+        return all;
+    };
+    core::Price pump = price(core::PriceKind::Lasting, "air pump of the long bench", 249'000);
+    pump.method = support::aeratedWater;
+    add({pump, price(core::PriceKind::Tariff, "electricity tariff", 3142)});
+    QCoreApplication::processEvents();
+    const std::vector<int> grown = widths(table());
+    page_ = std::make_unique<desktop::ShelvesPage>(context());
+    pages::show(*page_);
+    openShelf(ShelfKind::Prices);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(grown, widths(table()));
 }
 
 TEST_F(PricesShelf, SaysInWordsWhatIsPast) {
