@@ -62,13 +62,16 @@ bool isDoneWorse(const Suspects& found) {
     return found.againstPast->rooted < found.againstPast->expected && found.againstPast->chanceOfSoFew < ordinaryChance;
 }
 
-/// The first against luck and all that its batches don't explain as well.
-bool standsOut(const std::vector<Suspect>& suspects) {
-    if (suspects.empty()) return false;
+/// Luck, and all suspects that the first one's batches don't explain as well.
+double rivalsOfFirst(const std::vector<Suspect>& suspects) {
     double rivals = 1;
     for (std::size_t i = 1; i < suspects.size(); ++i)
         if (!areTogether(suspects.front(), suspects[i])) rivals += suspects[i].odds;
-    return suspects.front().odds >= oddsToName * rivals;
+    return rivals;
+}
+
+bool standsOut(const std::vector<Suspect>& suspects) {
+    return !suspects.empty() && suspects.front().odds >= oddsToName * rivalsOfFirst(suspects);
 }
 
 std::string luckInWords(const Suspects& found, const std::string& doesWhat) {
@@ -82,19 +85,57 @@ std::string luckInWords(const Suspects& found, const std::string& doesWhat) {
     return "Luck alone would " + doesWhat + " in 1 of " + std::to_string(oneIn) + " batches.";
 }
 
-std::string suspectsInWords(const Suspects& found) {
-    const std::string luck = luckInWords(found, found.isNamed ? "leave so few" : "do so");
-    if (!found.isNamed) {
-        const bool isByLuck = found.againstPast && found.againstPast->rooted < found.againstPast->expected;
-        const std::string words =
-            isByLuck ? "No suspect stands out; l" + luck.substr(1) : "No suspect stands out. " + luck;
-        return words + (found.considered == 0 ? " There is no other batch to judge by." : "");
+/// Why one that is likelier than luck isn't named; nothing where none is.
+std::string whyNoneIsNamed(const Suspects& found) {
+    if (found.suspects.empty() || found.suspects.front().odds <= 1) return {};
+    const std::string comesFirst = found.suspects.front().name + " comes first, but ";
+    if (!isDoneWorse(found)) {
+        if (!found.againstPast) return comesFirst + "no earlier batch says that it did worse than usual";
+        return comesFirst + (found.againstPast->rooted < found.againstPast->expected
+                                 ? "the batch did hardly worse than usual"
+                                 : "there is nothing to explain");
     }
+    const double rivals = rivalsOfFirst(found.suspects);
+    return comesFirst + (rivals > 1 ? "luck and the others together are " : "luck alone is ") +
+           (rivals >= found.suspects.front().odds ? "at least as likely" : "more than half as likely");
+}
+
+std::string noneInWords(const Suspects& found) {
+    std::string words = "No suspect stands out";
+    if (const std::string why = whyNoneIsNamed(found); !why.empty())
+        words += ": " + why + ". " + luckInWords(found, "leave so few");
+    else if (const std::string luck = luckInWords(found, "do so"); luck.starts_with("Luck"))
+        words += "; l" + luck.substr(1);
+    else
+        words += ". " + luck;
+    return words + (found.considered == 0 ? " There is no other batch to judge by." : "");
+}
+
+std::string suspectsInWords(const Suspects& found) {
+    if (!found.isNamed) return noneInWords(found);
+    const std::string luck = luckInWords(found, "leave so few");
     const Suspect& first = found.suspects.front();
     std::string words = "First suspect: " + first.name + ", " + first.oddsInWords + ". " + luck;
     if (!first.togetherWith.empty())
         words += " It can't be told apart from " + listed(first.togetherWith) + ", always together with it.";
     return words;
+}
+
+std::string dayInWords(const SuspectSearch& search) {
+    if (search.day >= search.trialDay() || search.around.batches.empty()) return {};
+    return " Batches of its plant are counted as they stood on day " + std::to_string(search.day) + " after sticking.";
+}
+
+/// On one line; nothing where there is none.
+std::string noteInWords(const std::string& note) {
+    const std::string_view blank = " \t\r\n";
+    const std::size_t first = note.find_first_not_of(blank);
+    if (first == std::string::npos) return {};
+    std::string line = note.substr(first, note.find_last_not_of(blank) + 1 - first);
+    std::ranges::replace_if(
+        line, [](char each) { return each == '\t' || each == '\r' || each == '\n'; }, ' ');
+    const bool isEnded = std::string_view(".!?").find(line.back()) != std::string_view::npos;
+    return " Its own note says: \u201c" + line + "\u201d" + (isEnded ? "" : ".");
 }
 
 }  // namespace
@@ -118,7 +159,7 @@ Suspects suspectsFor(const Course& batch, const RecordsForSuspects& records, con
     found.suspects = weighedAll(search, candidatesFor(search), stop);
     found.isNamed = isDoneWorse(found) && standsOut(found.suspects);
     found.recordNextTime = whatToRecord(search);
-    found.inWords = suspectsInWords(found);
+    found.inWords = suspectsInWords(found) + dayInWords(search) + noteInWords(own.note);
     return found;
 }
 

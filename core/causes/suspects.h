@@ -70,7 +70,8 @@ struct Suspects {
     std::vector<Suspect> suspects{};  // likeliest first; all that were looked at
     bool isNamed{};                   // the first of them stands out
     int considered{};                 // other batches that the odds rest on
-    /// What stands out and how sure, or "No suspect stands out; luck alone would do so in 1 of 12 batches."
+    /// What stands out and how sure, or "No suspect stands out; luck alone would do so in 1 of 12 batches.", and why the first isn't named
+    /// where it is likelier than luck. Then the day on which batches are counted, if before the horizon, and the batch's own note.
     std::string inWords{};
     std::string warning{};  // that records are not an experiment; show it beside the list, always
     std::vector<std::string>

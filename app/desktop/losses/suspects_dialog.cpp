@@ -30,6 +30,7 @@ SuspectsDialog::SuspectsDialog(core::BatchId batch, const PageContext& context, 
     plant_->setTextFormat(Qt::RichText);
     state_ = quietLabel(QStringLiteral("suspectsState"));
     inWords_ = answerLabel(QStringLiteral("suspectsInWords"));
+    inWords_->setTextFormat(Qt::PlainText);  // it may hold a note
     warning_ = cautionLabel(QStringLiteral("suspectsWarning"));
     against_ = quietLabel(QStringLiteral("suspectsAgainst"));
     nextTime_ = quietLabel(QStringLiteral("suspectsNextTime"));

@@ -23,6 +23,7 @@ using examples::usuallyRooted;
 using support::tubNorth;
 using support::tubSouth;
 using testing::Contains;
+using testing::EndsWith;
 using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::Not;
@@ -71,8 +72,45 @@ TEST(Suspects, NameNothingInABatchThatDidNoWorseThanUsual) {
     bench.batches.front() = hebeRooted(20, 10, tubNorth);
     const core::Suspects found = bench.suspects();
     EXPECT_FALSE(found.isNamed);
-    EXPECT_THAT(found.inWords, HasSubstr("No suspect stands out. It did no worse than usual"));
+    EXPECT_THAT(found.inWords, HasSubstr("No suspect stands out: cold solution comes first, but there is nothing to "
+                                         "explain. It did no worse than usual: 20 of 24 rooted."));
     EXPECT_GT(found.suspects.front().odds, core::oddsToName);  // the others are as poor as before
+}
+
+TEST(Suspects, SayThatTheFirstHasRivals) {
+    SuspectBench bench = coldNorthTub();
+    bench.batches[2].batch.station = support::benchEast;
+    bench.batches[3].batch.station = support::benchWest;
+    bench.read(support::benchEast, Quantity::SolutionTemperature, 15, 0, 40);
+    bench.read(support::benchWest, Quantity::SolutionPh, 7.4, 0, 40);
+    bench.read(tubNorth, Quantity::SolutionPh, 7.4, 0, 40);
+    const core::Suspects found = bench.suspects();
+    EXPECT_GT(found.suspects.front().odds, core::oddsToName);
+    EXPECT_FALSE(found.isNamed);
+    EXPECT_THAT(found.inWords,
+                HasSubstr(" comes first, but luck and the others together are more than half as likely. Luck "
+                          "alone would leave so few in 1 of "));
+}
+
+TEST(Suspects, EndWithTheBatchsOwnNote) {
+    SuspectBench bench = coldNorthTub();
+    EXPECT_THAT(bench.suspects().inWords, Not(HasSubstr("own note")));
+    bench.batches.front().batch.note = " \n";
+    EXPECT_THAT(bench.suspects().inWords, Not(HasSubstr("own note")));
+    bench.batches.front().batch.note = "The air pump stood still\nover a weekend.\n";
+    EXPECT_THAT(bench.suspects().inWords,
+                EndsWith(" Its own note says: \u201cThe air pump stood still over a weekend.\u201d"));
+    bench.batches.front().batch.note = "stems soft";
+    EXPECT_THAT(bench.suspects().inWords, EndsWith(" Its own note says: \u201cstems soft\u201d."));
+}
+
+TEST(Suspects, SayOnWhichDayBatchesAreCountedWhereThatIsBeforeTheHorizon) {
+    SuspectBench bench = coldNorthTub();
+    EXPECT_THAT(bench.suspects().inWords, Not(HasSubstr("are counted as they stood")));
+    for (core::BatchRecord& record : bench.batches)
+        record.checks.front().checkedOn = core::addDays(record.batch.stuckOn, 12);
+    EXPECT_THAT(bench.suspects().inWords,
+                HasSubstr(" Batches of its plant are counted as they stood on day 12 after sticking."));
 }
 
 TEST(Suspects, AreSpokenAgainstByBatchesThatSharedThemAndDidFine) {
