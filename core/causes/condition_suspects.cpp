@@ -113,6 +113,14 @@ std::string bandInWords(const Band& band, ClimateQuantity quantity) {
     return roundedText(band.low) + " to " + roundedText(band.high) + unit;
 }
 
+/// Between few readings, what lay there is a guess; of a logger it need not be said, and the light of days is not read so.
+std::string linesInWords(const LivedFigures& figures, ClimateQuantity quantity) {
+    constexpr int fewReadings = 100;
+    if (quantity == ClimateQuantity::DailyLight || figures.readings < 1 || figures.readings > fewReadings) return {};
+    return std::string(" (on straight lines ") + (figures.readings == 1 ? "through " : "between ") +
+           counted(figures.readings, "reading", "readings") + ")";
+}
+
 std::string livedInWords(const LivedOutside& lived, const ConditionWords& words) {
     const std::string side = words.side == BandSide::Below ? "below" : "above";
     const std::string band = " its band before roots (" + bandInWords(lived.band, words.quantity) + ")";
@@ -123,8 +131,8 @@ std::string livedInWords(const LivedOutside& lived, const ConditionWords& words)
         return "Mean " + what + " of " + counted(lived.figures.readings, "reading", "readings") + days + " was " +
                mean + ", " + side + band + "; hours can't be told from so few.";
     return "The " + what + " lay " + side + band + " for " + std::to_string(std::lround(lived.hours)) + " of the " +
-           std::to_string(std::lround(lived.figures.hoursWithBand)) + " hours on record" + days + "; mean " + mean +
-           ".";
+           std::to_string(std::lround(lived.figures.hoursWithBand)) + " hours on record" +
+           linesInWords(lived.figures, words.quantity) + days + "; mean " + mean + ".";
 }
 
 std::string remedyInWords(const ConditionWords& words, const Band& band) {

@@ -19,7 +19,9 @@ using examples::usuallyRooted;
 using support::tubNorth;
 using support::tubSouth;
 using testing::Contains;
+using testing::ContainsRegex;
 using testing::HasSubstr;
+using testing::Not;
 
 struct ConditionRead {
     Quantity quantity;
@@ -54,6 +56,20 @@ TEST(SuspectSources, AreFoundForEachConditionOutsideItsBand) {
         ASSERT_TRUE(found.suspects.front().trial.has_value());
         EXPECT_TRUE(found.suspects.front().trial->methodToAdd.has_value());
     }
+}
+
+TEST(SuspectSources, SayThatHoursOfFewReadingsRestOnStraightLines) {
+    SuspectBench bench = poorInNorthTub();
+    bench.read(tubNorth, Quantity::SolutionTemperature, 15, 0, 40);
+    std::vector<core::TimedValue>& values = bench.measured[tubNorth][Quantity::SolutionTemperature];
+    const auto isSaid = HasSubstr("hours on record (on straight lines between ");
+    EXPECT_THAT(suspectNamed(bench.suspects(), "cold solution")->speaksFor, Not(Contains(isSaid)));
+    std::erase_if(values, [](const core::TimedValue& value) {
+        return std::chrono::floor<std::chrono::days>(value.at) != value.at;
+    });
+    EXPECT_THAT(
+        suspectNamed(bench.suspects(), "cold solution")->speaksFor,
+        Contains(ContainsRegex("hours on record \\(on straight lines between 1[0-9] readings\\) in the first")));
 }
 
 TEST(SuspectSources, LeaveOutWhatLayInsideItsBandOrOutsideForHoursOnly) {
