@@ -188,15 +188,15 @@ std::string lossesInWords(const Losses& losses) {
         counted(losses.stood, "cutting", "cuttings") + " in " + counted(losses.batches, "batch", "batches");
     if (losses.lost == 0) return "Nothing was lost of " + of + ".";
     const LossRow& most = losses.rows.front();
-    std::string words = "Of " + of + " " + std::to_string(losses.lost) + (losses.lost == 1 ? " was" : " were") +
-                        " lost, most of them to " + most.loss.cause + ": " + std::to_string(most.loss.count) + " of " +
-                        std::to_string(losses.lost) + ".";
+    std::string words =
+        "Of " + of + " " + std::to_string(losses.lost) + (losses.lost == 1 ? " was lost" : " were lost");
     if (!most.cause.isSet())
-        words = "Of " + of + " " + std::to_string(losses.lost) + (losses.lost == 1 ? " was" : " were") +
-                " lost; of most, " + std::to_string(most.loss.count) + ", the cause is not known.";
-    else
-        for (const LossRow& row : losses.rows)
-            if (!row.cause.isSet()) words += " Of " + std::to_string(row.loss.count) + " the cause is not known.";
+        return words + "; of most, " + counted(most.loss.count, "cutting", "cuttings") + ", the cause is not known.";
+    words += ". Most were lost to \u201c" + most.loss.cause + "\u201d: " + std::to_string(most.loss.count) + " of " +
+             std::to_string(losses.lost) + ".";
+    for (const LossRow& row : losses.rows)
+        if (!row.cause.isSet())
+            words += " The cause of " + counted(row.loss.count, "cutting", "cuttings") + " is not known.";
     return words;
 }
 

@@ -110,7 +110,7 @@ void adviseOnLosses(const SeasonReview& review, Said& said) {
     const double overall = review.losses.stood > 0 ? static_cast<double>(review.losses.lost) / review.losses.stood : 0;
     if (stations.size() > 1 && stations.front().station.isSet() && stations.front().count.asCounted.low > overall)
         words += ", first at " + stations.front().name + ", where " + std::to_string(stations.front().count.lost) +
-                 " of " + std::to_string(stations.front().count.stood) + " were lost";
+                 " of " + std::to_string(stations.front().count.stood) + " were lost to anything";
     said.push_back({.kind = AdviceKind::LossCause, .inWords = words + "."});
 }
 

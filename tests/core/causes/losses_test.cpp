@@ -62,8 +62,8 @@ TEST(Losses, WithoutACauseAreARowOfTheirOwn) {
     EXPECT_EQ(losses.rows[2].loss.cause, "cause not known");
     EXPECT_EQ(losses.rows[2].loss.count, 1);
     EXPECT_THAT(losses.inWords,
-                HasSubstr("Of 40 cuttings in 3 batches 10 were lost, most of them to rotted: 7 of 10."));
-    EXPECT_THAT(losses.inWords, HasSubstr("Of 1 the cause is not known."));
+                HasSubstr("Of 40 cuttings in 3 batches 10 were lost. Most were lost to \u201crotted\u201d: 7 of 10."));
+    EXPECT_THAT(losses.inWords, HasSubstr("The cause of 1 cutting is not known."));
 }
 
 TEST(Losses, ByMonthAreOfThoseThatStoodInIt) {
