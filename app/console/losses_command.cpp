@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/console/losses_command.h"
 
+#include <algorithm>
+
 #include "app/console/arguments.h"
 #include "app/console/losses_output.h"
 #include "app/console/open_logbook.h"
@@ -21,7 +23,8 @@ std::string LossesCommand::summary() const {
 void LossesCommand::declare(Options& options) {
     options.argument("LOG", tr("the logbook"), file_);
     options.option("--from", "DATE", tr("first day of checks that count (the first there is)"), from_);
-    options.option("--until", "DATE", tr("last day of checks that count (the last there is)"), until_);
+    options.option("--until", "DATE", tr("last day of checks that count (the last there is; today at the latest)"),
+                   until_);
     options.option("--species", "NAME", tr("only this plant (all)"), species_);
     options.option("--method", "NAME", tr("only this method, as the logbook writes it (all)"), method_);
     options.flag("--json", tr("for machines"), isJson_);
@@ -30,7 +33,9 @@ void LossesCommand::declare(Options& options) {
 int LossesCommand::run(const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
     core::LossQuestion question;
     if (from_) question.from = dateFrom("--from", *from_);
-    if (until_) question.until = dateFrom("--until", *until_);
+    if (until_) question.until = std::min(dateFrom("--until", *until_), surroundings.today);
+    if (question.from && *question.from > surroundings.today)
+        throw WrongArgument(tr("--from is after today; a day no later than today is allowed."));
     if (question.from && question.until && *question.from > *question.until)
         throw WrongArgument(tr("--from is later than --until; a day no later than that is allowed."));
     const db::Logbook logbook = openToRead(file_, surroundings);

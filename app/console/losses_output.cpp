@@ -207,7 +207,7 @@ void printLosses(const report::LossesAnswer& answer, const core::Shelves& shelve
     printCounts(
         tr("station"), losses.stations,
         [](const core::StationOfLosses& station) { return plainText(plot::lossStationText(station)); }, out);
-    printGoesWith(answer.goesWith, out);
+    if (losses.batches > 0) printGoesWith(answer.goesWith, out);
 }
 
 Json suspectsJson(const core::Suspects& suspects) {

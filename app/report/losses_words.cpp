@@ -48,7 +48,8 @@ QString unusualText(const LossesAnswer& answer, double falseAlarmRate) {
     if (answer.unusual.empty())
         return LossesWords::tr(
                    "No batch of this time did so much worse than your earlier ones that luck alone would "
-                   "bring it in fewer than %1 batches.")
+                   "bring it in fewer than %1 batches. Only a batch with earlier ones of the same plant by the same "
+                   "method can be judged.")
             .arg(rate);
     return LossesWords::tr(
                "%1 did worse than your earlier ones of the same plant and method. So few, or fewer, come by "

@@ -9,6 +9,7 @@ namespace {
 
 using support::run;
 using testing::HasSubstr;
+using testing::Not;
 
 /// A demo of 300 batches, whose records are invented, on 2026-06-30.
 class LossesOnTheCommandLine : public testing::Test {
@@ -70,6 +71,17 @@ TEST_F(LossesOnTheCommandLine, SaySoWhereNothingStood) {
     const support::Ran ran = run({"losses", log_, "--from", "1950-01-01", "--until", "1950-12-31"});
     EXPECT_EQ(ran.status, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("No cuttings stood in this time"));
+    EXPECT_THAT(ran.out, Not(HasSubstr("What went with rooting")));
+}
+
+TEST_F(LossesOnTheCommandLine, GoNoFurtherThanToday) {
+    const nlohmann::json json = losses({"--from", "2026-03-01", "--until", "2027-12-31"});
+    EXPECT_EQ(json["until"], "2026-06-30");
+    ASSERT_FALSE(json["months"].empty());
+    EXPECT_EQ(json["months"].back()["month"], "2026-06");
+    const support::Ran ran = run({"losses", log_, "--from", "2027-01-01"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_THAT(ran.err, HasSubstr("--from is after today"));
 }
 
 TEST_F(LossesOnTheCommandLine, AreSaidInWordsWithTheirTables) {

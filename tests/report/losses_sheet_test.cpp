@@ -84,6 +84,8 @@ TEST(LossesSheet, SaysSoWhereNothingWasLostAndNothingIsOutOfTheOrdinary) {
     const std::string text = sheetText(quiet);
     EXPECT_THAT(text, HasSubstr("Nothing was found lost."));
     EXPECT_THAT(text, HasSubstr("No batch of this time did so much worse"));
+    EXPECT_THAT(report::unusualText(quiet, 0.0027).toStdString(),
+                HasSubstr("Only a batch with earlier ones of the same plant by the same method can be judged."));
     EXPECT_THAT(text, Not(HasSubstr("LOST TO WHAT")));
 }
 
