@@ -74,7 +74,7 @@ QWidget* SeasonReviewDialog::makeDays() {
         auto* label = new QLabel(text, days);
         label->setBuddy(edit->line());
         form->addRow(label, edit);
-        form->addRow(fault);
+        form->addRow(QString(), fault);
         marks_.add(field, edit->line(), fault);
         connect(edit, &DateEdit::dateChanged, this, [this] { marks_.clear(); });
     };

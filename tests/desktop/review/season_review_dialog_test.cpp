@@ -85,6 +85,7 @@ TEST_F(SeasonReviewDialog, ShowsWhichDaysTheLastTwelveMonthsAre) {
 TEST_F(SeasonReviewDialog, MarksABadSpanWhereItStandsAndThrowsNothingAway) {
     fill(support::recordsOf({aBatch()}));
     open();
+    dialog_->resize(dialog_->minimumSize());
     choose(QStringLiteral("From one day to another"));
     find<QLineEdit>("reviewFrom").setText(QStringLiteral("2026-05-01"));
     find<QLineEdit>("reviewUntil").setText(QStringLiteral("2026-04-01"));
