@@ -151,13 +151,20 @@ TEST_F(FirstPrices, BeginWithTheMethodThatAThingUsuallyBelongsTo) {
     EXPECT_EQ(whose("usual5Owner"), "the whole bench") << "lamp";
     EXPECT_EQ(whose("usual7Owner"), "media tray (method)") << "medium";
     EXPECT_EQ(whose("usual11Owner"), "aerated water (method)") << "power of the pump";
+}
+
+class FirstPricesOfOtherMethods : public pages::Desk {};
+
+TEST_F(FirstPricesOfOtherMethods, BeginWithTheWholeBench) {
     core::Records records = support::recordsOf({});
-    for (core::Method& method : records.shelves.methods) method.isRetired = method.name == "aerated water";
-    std::erase_if(records.shelves.methods, [](const core::Method& method) { return method.name == "media tray"; });
+    for (core::Method& method : records.shelves.methods) {
+        if (method.name == "media tray") method.name = "sand bed";
+        method.isRetired = method.name == "aerated water";
+    }
     fill(records);
-    openTable();
-    EXPECT_EQ(whose("usual0Owner"), "the whole bench") << "the method is retired";
-    EXPECT_EQ(whose("usual4Owner"), "the whole bench") << "there is no such method";
+    const std::unique_ptr<QDialog> form(desktop::usualPricesDialog(context(), 0, nullptr));
+    EXPECT_EQ(named<QComboBox>(*form, "usual0Owner").currentText(), "the whole bench") << "the method is retired";
+    EXPECT_EQ(named<QComboBox>(*form, "usual4Owner").currentText(), "the whole bench") << "there is no such method";
 }
 
 class PricesShelf : public pages::Desk {
