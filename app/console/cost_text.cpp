@@ -104,7 +104,9 @@ void printText(const core::Worth& worth, const std::string& currency, std::ostre
     printParts(pair, out);
     printByPlant(worth, out);
     printEmpty(worth, currency, out);
-    if (!pair.plants.empty())
+    const bool canBeTold =
+        pair.verdict != core::WorthVerdict::TooFew && pair.verdict != core::WorthVerdict::CannotTellMethodFromStation;
+    if (!pair.plants.empty() && canBeTold)
         out << '\n'
             << filled(tr("Chance that %1 is the cheaper for each rooted plant: %2."),
                       {pair.dear.name, inBytes(plot::chanceText(pair.chanceDearPays))})

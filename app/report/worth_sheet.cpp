@@ -22,7 +22,9 @@ class WorthSheetMaker {
     WorthSheetMaker(const core::Worth& worth, int pair, const std::vector<core::ChanceAfter>& payOff,
                     const core::Shelves& shelves)
         : worth_(worth), payOff_(payOff), shelves_(shelves) {
-        if (pair >= 0 && pair < std::ssize(worth.pairs)) pair_ = &worth.pairs[static_cast<std::size_t>(pair)];
+        if (pair < 0 || pair >= std::ssize(worth.pairs)) return;
+        number_ = pair;
+        pair_ = &worth.pairs[static_cast<std::size_t>(pair)];
     }
 
     Sheet make(const QDateTime& printedAt) {
@@ -48,7 +50,24 @@ class WorthSheetMaker {
         sheet_.blocks.emplace_back(Picture{std::move(figure), height});
     }
 
+    /// What was asked about, where it isn't everything.
+    QString askedAbout() const {
+        QStringList parts;
+        const core::WorthQuestion& question = worth_.question;
+        if (const core::Plant* plant = core::find(shelves_.plants, question.plant))
+            parts << QString::fromStdString(core::fullName(*plant));
+        if (question.from && question.to)
+            parts << tr("stuck from %1 to %2").arg(plot::dateText(*question.from), plot::dateText(*question.to));
+        else if (question.from)
+            parts << tr("stuck from %1 on").arg(plot::dateText(*question.from));
+        else if (question.to)
+            parts << tr("stuck up to %1").arg(plot::dateText(*question.to));
+        return parts.join(QStringLiteral(", "));
+    }
+
     void addAnswer() {
+        if (const QString asked = askedAbout(); !asked.isEmpty()) say(asked);
+        if (pair_ != nullptr) heading(verdictHeadline(*pair_));
         const QString answer = QString::fromStdString(pair_ ? pair_->inWords : worth_.inWords);
         for (const QString& paragraph : answer.split('\n', Qt::SkipEmptyParts)) say(paragraph, Tone::Answer);
         for (const QString& caution : cautionsToPrint(worth_.cautions, shelves_.facts)) say(caution, Tone::Caution);
@@ -100,9 +119,10 @@ class WorthSheetMaker {
     }
 
     void addMethods() {
+        const std::vector<core::WorthOfMethod> methods = methodsToShow(worth_, number_);
         heading(tr("What a plant costs"));
-        addCostParts(worth_.methods, false);
-        addTables(worth_.methods, false);
+        addCostParts(methods, false);
+        addTables(methods, false);
     }
 
     void addPair() {
@@ -149,6 +169,7 @@ class WorthSheetMaker {
     const core::Worth& worth_;
     const std::vector<core::ChanceAfter>& payOff_;
     const core::Shelves& shelves_;
+    int number_{-1};  // of the pair
     const core::WorthOfPair* pair_{};
     Sheet sheet_;
 };

@@ -68,7 +68,7 @@ QStringList worthRow(const core::WorthOfMethod& method, bool hasPlants) {
 QString paidOffSentence(const core::BreakEvenBatches& even, double level) {
     const QString name = QString::fromStdString(even.name);
     if (!even.middle)
-        return WorthWords::tr("The own things of %1 are paid for at all with a chance of %2")
+        return WorthWords::tr("The chance that %1 ever pays for its own things is %2")
             .arg(name, plot::chanceText(even.chanceEver));
     const QString from = even.low ? plot::countText(*even.low) : noFigure();
     if (!even.high)
@@ -118,6 +118,13 @@ QString verdictHeadline(const core::WorthOfPair& pair) {
             return WorthWords::tr("Not worth it: %1").arg(dearOf(pair));
     }
     return {};
+}
+
+std::vector<core::WorthOfMethod> methodsToShow(const core::Worth& worth, int pair) {
+    if (pair < 0 || pair >= static_cast<int>(worth.pairs.size())) return worth.methods;
+    const core::WorthOfPair& shown = worth.pairs[static_cast<std::size_t>(pair)];
+    if (shown.plants.empty()) return worth.methods;
+    return {shown.dear, shown.cheap};
 }
 
 QString pairText(const core::WorthOfPair& pair) {

@@ -17,6 +17,9 @@ namespace report {
 [[nodiscard]] QString verdictHeadline(const core::WorthOfPair& pair);
 /// "aerated water against media tray"
 [[nodiscard]] QString pairText(const core::WorthOfPair& pair);
+/// Those that a page about this pair shows, so that its pictures, figures and words are of the same batches: both of the pair, in the mix of
+/// plants in which they are compared; without a pair that can be compared, all methods as they were stuck.
+[[nodiscard]] std::vector<core::WorthOfMethod> methodsToShow(const core::Worth& worth, int pair);
 /// One row each; `hasPlants` puts the plant first.
 [[nodiscard]] plot::FigureTable worthTable(const std::vector<core::WorthOfMethod>& methods, bool hasPlants,
                                            double level, const std::string& currency);

@@ -127,7 +127,8 @@ Result<Worth> worthIt(const WorthQuestion& question, const WorthRecords& records
                                  .horizonDay = horizon.day,
                                  .level = level,
                                  .spread = pooledSpreadOf(records.batches, horizon.day, level)};
-    Worth worth{.horizonDay = horizon.day,
+    Worth worth{.question = question,
+                .horizonDay = horizon.day,
                 .horizonReason = horizon.reason,
                 .level = level,
                 .correlation = settings.spread.correlation,

@@ -37,6 +37,7 @@ struct WorthRecords {
 };
 
 struct Worth {
+    WorthQuestion question{};
     int horizonDay{};
     std::string horizonReason{};
     double level{};

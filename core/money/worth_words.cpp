@@ -58,6 +58,10 @@ std::string plantsInWords(const WorthOfPair& pair) {
     return words + ".";
 }
 
+std::string dayRangeInWords(const DayRange& days) {
+    return "day " + std::to_string(std::lround(days.after)) + " to " + std::to_string(std::lround(days.by));
+}
+
 std::string daysInWords(const WorthOfPair& pair, const std::string& currency) {
     if (!pair.daysSaved || !pair.worthOfADay) return {};
     const long days = std::lround(std::abs(*pair.daysSaved));
@@ -65,6 +69,9 @@ std::string daysInWords(const WorthOfPair& pair, const std::string& currency) {
     if (days == 0) return dear + " half of those that root have rooted on about the same day.";
     std::string words = dear + " half of those that root have rooted about " +
                         counted(static_cast<int>(days), "day", "days") + (*pair.daysSaved > 0 ? " sooner" : " later");
+    if (pair.dear.medianDays && pair.cheap.medianDays)
+        words +=
+            " (" + dayRangeInWords(*pair.dear.medianDays) + " against " + dayRangeInWords(*pair.cheap.medianDays) + ")";
     if (pair.daysSavedLimits)
         words += " (" + std::to_string(std::lround(pair.daysSavedLimits->low)) + " to " +
                  std::to_string(std::lround(pair.daysSavedLimits->high)) + " sooner fits)";
@@ -77,7 +84,7 @@ std::string whatWouldTurnIt(const WorthOfPair& pair, const std::string& currency
     std::string words = " The two cost the same for each rooted plant if ";
     if (pair.dearStrikeToTie)
         words += pair.dear.name + " rooted " + std::to_string(perHundred(*pair.dearStrikeToTie)) + " of 100, or if ";
-    return words + "a cutting by it cost " + moneyInWords(*pair.dearCostToTie, currency) +
+    return words + "a cutting by " + pair.dear.name + " cost " + moneyInWords(*pair.dearCostToTie, currency) +
            (pair.upFrontToTie ? ", its own lasting things " + moneyInWords(*pair.upFrontToTie, currency) +
                                     " instead of " + moneyInWords(pair.dear.upFront, currency)
                               : std::string()) +
@@ -90,7 +97,7 @@ std::string breakEvenInWords(const WorthOfPair& pair, const std::string& currenc
     const double upFront = even.method == pair.dear.method ? pair.dear.upFront : pair.cheap.upFront;
     const std::string things = " What " + even.name + " needs of its own (" + moneyInWords(upFront, currency) + ")";
     if (!even.middle)
-        return things + " is more likely never paid for by what it saves than ever; the chance that it is at all is " +
+        return things + " is hardly ever paid for by what it saves: the chance that it is at all is " +
                std::to_string(perHundred(even.chanceEver)) + " of 100.";
     std::string words =
         things + " is paid for by what it saves after about " + counted(*even.middle, "batch", "batches");
@@ -112,7 +119,7 @@ std::string chanceInWords(const WorthOfPair& pair) {
 }
 
 std::string notYetInWords(const WorthOfPair& pair) {
-    std::string words = " " + chanceInWords(pair) + ", which can't be told yet.";
+    std::string words = " " + chanceInWords(pair) + ", which is not enough to tell.";
     if (pair.moreCuttings)
         return words + " About " + counted(roundedUp(*pair.moreCuttings), "more cutting", "more cuttings") +
                " of each, in batches of their own, would likely tell.";
@@ -142,9 +149,24 @@ std::string verdictInWords(const WorthOfPair& pair) {
             return " So " + dear + " is worth it: " + (pair.line.shift > 0 ? "counting its days, " : "") +
                    "a rooted plant costs less by it, by more than luck would explain.";
         case WorthVerdict::CheaperPays:
-            return " So " + dear + " is not worth it: what a cutting costs more isn't made up by what roots.";
+            return " So " + dear + " is not worth it: " +
+                   (pair.line.shift < 0 ? "counting its days, a rooted plant costs more by it, by more than luck would "
+                                          "explain."
+                                        : "what a cutting costs more isn't made up by what roots.");
     }
     return {};
+}
+
+/// A usable plant that costs less than a rooted one puzzles whoever reads it.
+std::string usableInWords(const WorthOfMethod& worth, int horizonDay) {
+    const bool isBelow = worth.usable && worth.perUsable.value && worth.perRooted.value &&
+                         *worth.perUsable.value < *worth.perRooted.value;
+    if (!isBelow) return {};
+    return "What a usable plant costs by " + worth.name + " is of the " +
+           counted(worth.usable->batches, "batch", "batches") +
+           " counted after potting, whenever that was; a rooted one is of the " +
+           counted(worth.strike.batches, "batch", "batches") + " known at day " + std::to_string(horizonDay) +
+           ". So it can be the lower figure.";
 }
 
 std::string fewerBatchesInWords(const WorthOfMethod& worth) {
@@ -202,7 +224,8 @@ std::string pairInWords(const WorthOfPair& pair, const Worth& worth, const std::
 std::vector<std::string> worthCautions(const Worth& worth, const LogbookFacts& facts) {
     std::vector<std::string> cautions = originCautions(facts);
     for (const WorthOfMethod& method : worth.methods)
-        if (std::string words = fewerBatchesInWords(method); !words.empty()) cautions.push_back(std::move(words));
+        for (std::string words : {fewerBatchesInWords(method), usableInWords(method, worth.horizonDay)})
+            if (!words.empty()) cautions.push_back(std::move(words));
     const bool haveOwnThings = std::ranges::any_of(
         worth.methods, [](const WorthOfMethod& method) { return method.perCutting.of(CostPart::Lasting) > 0; });
     for (const WorthOfMethod& method : worth.methods)

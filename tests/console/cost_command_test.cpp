@@ -71,7 +71,7 @@ TEST_F(CostCommand, SaysWhatARootedPlantCostsByEach) {
     EXPECT_THAT(ran.out, HasSubstr("A rooted plant costs 0.40 EUR by aerated water"));
     EXPECT_THAT(ran.out, HasSubstr("A rooted plant costs 0.40 EUR by media tray"));
     EXPECT_THAT(ran.out, HasSubstr("used up"));
-    EXPECT_THAT(ran.out, HasSubstr("which can't be told yet"));
+    EXPECT_THAT(ran.out, HasSubstr("which is not enough to tell"));
 }
 
 TEST_F(CostCommand, GivesTheSameFiguresToMachines) {

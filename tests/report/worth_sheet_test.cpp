@@ -33,11 +33,21 @@ TEST(WorthSheet, SaysWhatIsNotInTheSumsBeforeAnyFigure) {
 
 TEST(WorthSheet, SaysOfNoneRootedWhatAPlantCostsAtLeast) {
     core::Worth worth = examples::worthOfTwoMethods();
-    worth.methods.push_back(examples::noneRooted());
-    worth.methods.push_back(examples::notPriced());
+    worth.byPlant.push_back(examples::noneRooted());
+    worth.byPlant.push_back(examples::notPriced());
     const std::string text = printedWorth(worth);
     EXPECT_THAT(text, HasSubstr("none rooted; at least 3.17"));
     EXPECT_THAT(text, Not(HasSubstr("inf")));
+}
+
+TEST(WorthSheet, NamesThePlantAndTheDaysThatItIsAbout) {
+    core::Worth worth = examples::worthOfTwoMethods();
+    EXPECT_THAT(printedWorth(worth), Not(HasSubstr("stuck from")));
+    worth.question.from = core::Date{std::chrono::year(2025), std::chrono::month(1), std::chrono::day(1)};
+    worth.question.to = core::Date{std::chrono::year(2025), std::chrono::month(12), std::chrono::day(31)};
+    worth.question.plant = examples::smallShelves().plants.front().id;
+    const std::string name = core::fullName(examples::smallShelves().plants.front());
+    EXPECT_THAT(printedWorth(worth), HasSubstr(name + ", stuck from 1 January 2025 to 31 December 2025"));
 }
 
 TEST(WorthSheet, IsAboutTheMethodsAloneWhereThereIsNoPair) {
@@ -73,5 +83,5 @@ TEST(WorthWords, SayWhenThingsArePaidForAlsoWhenTheyMayNeverBe) {
     EXPECT_THAT(said(), HasSubstr("6 to 300"));
     pair.breakEven->low.reset(), pair.breakEven->middle.reset(), pair.breakEven->high.reset();
     pair.breakEven->chanceEver = 0.2;
-    EXPECT_THAT(said(), HasSubstr("with a chance of 20 in 100"));
+    EXPECT_THAT(said(), HasSubstr("ever pays for its own things is 20 in 100"));
 }

@@ -150,8 +150,8 @@ QWidget* BatchPage::makeHead() {
     buttons->addWidget(closing_ = makeEdit(QString(), QStringLiteral("closeOrReopen"), &BatchPage::closeOrReopen));
     buttons->addWidget(makeEdit(tr("De&lete batch"), QStringLiteral("deleteBatch"), &BatchPage::deleteBatch));
     buttons->pushToEnd();
-    suspects_ = makeButton(tr("W&hat may have gone wrong\u2026"), QStringLiteral("batchSuspects"),
-                           &BatchPage::openSuspects);
+    suspects_ =
+        makeButton(tr("W&hat may have gone wrong\u2026"), QStringLiteral("batchSuspects"), &BatchPage::openSuspects);
     suspects_->setToolTip(tr("What speaks for and against each suspect, going by all that is on record"));
     buttons->addWidget(suspects_);
     buttons->addWidget(print_ = makeButton(tr("Print preview\u2026"), QStringLiteral("printBatch"), &BatchPage::print));

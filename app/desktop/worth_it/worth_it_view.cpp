@@ -183,10 +183,11 @@ void WorthItView::showWorth(const core::Worth& worth) {
     const std::string& currency = model_.shelves().facts.currency;
     showCautions(*cautions_, worth.cautions);
     missing_->showSentences(worth.missing);
-    fill(methods_, report::worthTable(worth.methods, false, worth.level, currency), 1);
-    parts_->setFigure(plot::costPartsFigure(
-                          {.methods = worth.methods, .hasPlants = false, .currency = currency, .level = worth.level}),
-                      report::notesOnCosts(worth, worth.methods));
+    const std::vector<core::WorthOfMethod> methods = report::methodsToShow(worth, shownPair_);
+    fill(methods_, report::worthTable(methods, false, worth.level, currency), 1);
+    parts_->setFigure(
+        plot::costPartsFigure({.methods = methods, .hasPlants = false, .currency = currency, .level = worth.level}),
+        report::notesOnCosts(worth, methods));
     const bool hasPlants = !worth.byPlant.empty();
     plantHeading_->setVisible(hasPlants);
     plantParts_->setVisible(hasPlants);
