@@ -58,8 +58,12 @@ std::string plantsInWords(const WorthOfPair& pair) {
     return words + ".";
 }
 
+/// After the one day and by the other.
 std::string dayRangeInWords(const DayRange& days) {
-    return "day " + std::to_string(std::lround(days.after)) + " to " + std::to_string(std::lround(days.by));
+    const long after = std::lround(days.after), by = std::lround(days.by);
+    if (after <= 0) return "by day " + std::to_string(by);
+    if (after + 1 >= by) return "day " + std::to_string(by);
+    return "day " + std::to_string(after + 1) + " to " + std::to_string(by);
 }
 
 std::string daysInWords(const WorthOfPair& pair, const std::string& currency) {
